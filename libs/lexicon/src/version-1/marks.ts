@@ -53,6 +53,17 @@ export const marks: Marks = {
       /\b(?:manual|auto\w*|\d[- ]?speed|(?:three|four|five|six)[- ]?speed|overdrive|pre-?selector)\b/iu,
   },
   needs: {
+    "body.magnet": /\bmagnet\w*/iu,
+    "body.patch-edges": /\bpatch\w*/iu,
+    "body.spot-welds": /\bweld\w*/iu,
+    "body.panel-material": /\b(?:material|steel|alumin\w*|alloy|glass|fib(?:er|re)\w*|wood\w*|grp)\b/iu,
+    "doors.hinge-play": /\b(?:hinge\w*|play)\b/iu,
+    "doors.drop": /\b(?:drops?|dropped|sag\w*|drag\w*)\b/iu,
+    "doors.latches":
+      /\b(?:latch\w*|clos\w*|shut\w*|open\w*|lock\w*|catch\w*|operat\w*|work\w*|slam\w*|handles?)\b/iu,
+    "identity.gearbox-kind": /\b(?:kind|type|speeds?|manual|auto\w*|fitted|gearbox|transmission)\b/iu,
+    "driveline.leaks-before": /^(?!.*\bfluid\b)|\b(?:leak|drip|weep|seep)/isu,
+    "driveline.leaks-after": /^(?!.*\bfluid\b)|\b(?:leak|drip|weep|seep)/isu,
     "interior.trim-history": /\b(?:trim|interior|upholstery|cabin)\b/iu,
     "interior.pedals": /\b(?:pedals|rubbers?|pads?|wear|worn|covers?)\b/iu,
     "steering.ball-joint-seals": /\b(?:seals?|boots?|gaiters?|rubbers?|dust|covers?|split|torn|perished)\b/iu,
@@ -78,6 +89,7 @@ export const marks: Marks = {
       /^(?=.*\bnames?\b)(?!.*\b(?:hand|present|seen|shown|held|have|here|office|file|possession)\b)/iu,
   },
   instead: {
+    "electrics.lamps": [/\blens(?:es)?\b/iu, "brightwork.lenses"],
     "electrics.heat": [
       /^(?!.*\b(?:hot|cold|\w*warm|heats?|heat)\b).*\b(?:blows?|blowing|blower|fan|motor|speeds?)\b/isu,
       "electrics.blower",

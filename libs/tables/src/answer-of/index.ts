@@ -60,7 +60,7 @@ const workingOf = (asked: Asked): Answered => {
     const noted = workingByNote(asked);
     return noted.ok && noted.answer.kind === "working" && noted.answer.value === "intermittent"
       ? working("intermittent")
-      : working("no");
+      : working("no", noted.ok || note === "");
   }
   const own = ownOption(asked);
   if (own === "yes" || own === "no" || own === "intermittent") return working(own);

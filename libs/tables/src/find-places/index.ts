@@ -168,8 +168,13 @@ const numbered = (
   return { positions: form === undefined ? [] : positionsOf(set, form), how: "all" };
 };
 
-const withOthers = (labels: readonly Label[]): Set<string> =>
-  new Set(labels.flatMap(({ stems }) => stems.flatMap((stem) => [stem, ...(OTHER_NOUNS[stem] ?? [])])));
+const withOthers = (labels: readonly Label[], said: ReadonlySet<PlaceWord>): Set<string> => {
+  const stems = labels.flatMap((label) =>
+    label.stems.flatMap((stem) => [stem, ...(OTHER_NOUNS[stem] ?? [])]),
+  );
+  // A rear fender, or wing, is a quarter panel.
+  return new Set(said.has("rear") && stems.includes("fender") ? [...stems, "quarter"] : stems);
+};
 
 /** Half of a place's name says nothing where it is the item's own name: `Exhaust` is not its manifolds. */
 const itemWords = (item: Item): ReadonlySet<string> =>
@@ -226,10 +231,12 @@ const namedPlaces = (
 ): Places => {
   const applicable = form === undefined ? undefined : new Set(positionsOf(set, form));
   const all = positionsOfSet(sheet, set.id).filter(({ id }) => applicable?.has(id) !== false);
-  const own = at === undefined ? all : all.filter(({ id }) => at.includes(id));
   const said = sidesSaid(labels, form?.leftHandDrive ?? rightHandDrive !== true);
+  const named = at === undefined ? all : all.filter(({ id }) => at.includes(id));
+  // `Fender` under `Left rear` is none of those in front.
+  const own = named.some((position) => isAllowed(position, said)) ? named : [];
   const allowed = (own.length === 0 ? all : own).filter((position) => isAllowed(position, said));
-  const stems = withOthers(labels);
+  const stems = withOthers(labels, said);
   const fits = allowed.map((position) =>
     nounFit(position, stems, set.id === "gaps" ? 2 : 1, itemWords(item)),
   );

@@ -93,6 +93,8 @@ const OF_CONDITION: ReadonlySet<string> = new Set([
   "dripping",
   "seep",
   "defective",
+  "edge",
+  "lip",
 ]);
 
 /** A word that stands in few names says more; one in none says that something else is meant. */
@@ -168,7 +170,7 @@ const fitOf = (
   const matched = core.filter((stem) => stems.has(stem));
   const ofLabel = core.length === 0 ? 0.6 : weightIn(index.weights, matched) / weightIn(index.weights, core);
   // Of two names that are said whole, the one of more words says more.
-  const passedOver = ["inner", "outer"].some((stem) => own.has(stem) && !stems.has(stem));
+  const passedOver = ["inner", "outer", "top", "bottom"].some((stem) => own.has(stem) && !stems.has(stem));
   const fit = ofName ** 2 * (0.3 + 0.7 * ofLabel) * (1 + 0.02 * here) * (passedOver ? 0.9 : 1);
   return { fit, share: ofLabel };
 };

@@ -102,7 +102,7 @@ export const writtenMeasured: readonly Written[] = [
   ),
   name("reverse lamp; backup lamp; back up lamp; reversing lamp", "electrics.lamps", "reverse"),
   name(
-    "plate lamp; license plate lamp; number plate lamp; registration plate lamp; tag lamp",
+    "plate lamp; license lamp; licence lamp; license plate lamp; number plate lamp; registration plate lamp; tag lamp",
     "electrics.lamps",
     "plate",
   ),

@@ -46,7 +46,7 @@ export const writtenParts: readonly Written[] = [
   name("smoke cold; cold smoke; startup smoke; smoke start up", "engine.smoke-cold"),
   name("smoke warm; smoke hot; exhaust smoke warm; exhaust smoke hot", "engine.smoke-warm"),
   name(
-    "frame; frame rail; chassis; chassis rail; chassis leg; subframe rail; structural rail",
+    "frame; frame rail; chassis; chassis rail; chassis leg; chassis/frame member; subframe rail; structural rail",
     "underbody.rails",
   ),
   name("floor; floor pan; floorpan; floor board", "underbody.floor-pans"),
@@ -86,6 +86,7 @@ export const writtenParts: readonly Written[] = [
     "brightwork.seals",
   ),
   name("chrome; brightwork; trim; chrome trim; side trim; side molding", "brightwork.moldings"),
+  name("exterior/external/wing/door/side mirror; exterior/external rear view mirror", "brightwork.mirrors"),
   name("bumper; front bumper; rear bumper", "brightwork.bumpers"),
   name("w shield; wshield; windscreen; windshield; front screen", "brightwork.glass-faults", "windshield"),
   name(

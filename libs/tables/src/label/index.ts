@@ -94,7 +94,7 @@ const PLACES: Readonly<Record<string, PlaceWord>> = {
 
 /** Words that say nothing of what is looked at. */
 const EMPTY = new Set(
-  "the of on in a an and or for to with from is are any all each both every round around s check checked condition state inspect inspection visual general measured no does do did was it be there work working what which how shown has have level effective properly correctly clean good okay any when so if own".split(
+  "the of on in a an and or for to with from is are any all each both every round around s check checked condition state inspect inspection visual general measured no does do did was it be there work working what which how shown has have level effective properly correctly generally clean good okay any when so if own".split(
     " ",
   ),
 );

@@ -1,6 +1,7 @@
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
+import { WORDS } from "../answer-of/grade.ts";
 import { notedNumbers } from "../answer-of/reading.ts";
 import { labelOf } from "../label/index.ts";
 import { outcomeOf } from "../outcome-words/index.ts";
@@ -9,6 +10,9 @@ import { sensedIn } from "../sensed-words/index.ts";
 import type { Claim } from "../table-claims/index.ts";
 
 const { contexts } = lexiconVersion1;
+
+const namesFault = (text: string): boolean =>
+  sensedIn(text).some(({ senses, denied }) => !denied && senses.some((sense) => "fault" in sense));
 
 /** Light and weather are seldom what a row is about. */
 const fitOfSection = (item: Item, sections: readonly string[]): number => {
@@ -20,16 +24,26 @@ const fitOfSection = (item: Item, sections: readonly string[]): number => {
 
 const OF_PAINT = /\b(?:paint\w*|finish|gloss|lacquer|shine)\b/i;
 
-/** A grade ticked is of something that is graded. */
-const fitOfGrade = ({ value, names }: Claim, item: Item, scale: GradeScale | undefined): number => {
-  const isGrade = scale?.grades.some(({ name }) => name.toLowerCase() === value.text.toLowerCase()) === true;
-  // `Trunk lid paint | B` grades the paint, and finds no dents.
-  if (isGrade && item.id === "body.finish" && names.some(({ text }) => OF_PAINT.test(text))) return 1.35;
-  return !isGrade ? 1 : item.answer === "grade" ? 1.12 : 0.95;
+const praises = (text: string): boolean =>
+  sensedIn(text).some(
+    ({ senses, denied }) => !denied && senses.some((sense) => "general" in sense && sense.general === "good"),
+  ) && !namesFault(text);
+
+/** `Trunk lid paint | B`, `Paintwork | good` grade the paint, and find no dents. */
+const fitOfPaint = ({ value, names }: Claim, item: Item, scale: GradeScale | undefined): number => {
+  const graded = [scale, WORDS].some((one) =>
+    one?.grades.some(({ name }) => name.toLowerCase() === value.text.toLowerCase()),
+  );
+  const isGood = graded || value.outcome?.says === "good" || praises(value.text);
+  if (!isGood || !names.some(({ text }) => OF_PAINT.test(text))) return 1;
+  return item.id === "body.finish" ? 1.35 : item.id === "body.faults" ? 0.8 : 1;
 };
 
-const namesFault = (text: string): boolean =>
-  sensedIn(text).some(({ senses, denied }) => !denied && senses.some((sense) => "fault" in sense));
+/** A grade ticked is of something that is graded. */
+const fitOfGrade = ({ value }: Claim, item: Item, scale: GradeScale | undefined): number => {
+  const isGrade = scale?.grades.some(({ name }) => name.toLowerCase() === value.text.toLowerCase()) === true;
+  return !isGrade ? 1 : item.answer === "grade" ? 1.12 : 0.95;
+};
 
 /** A figure with its unit is of what is measured in it. */
 const fitOfFigure = ({ value, note }: Claim, item: Item): number => {
@@ -97,6 +111,7 @@ export const fitOfRest = (
 ): number =>
   fitOfSection(item, sections) *
   fitOfGrade(claim, item, scale) *
+  fitOfPaint(claim, item, scale) *
   fitOfFault(claim, item) *
   fitOfAnswer(claim, item) *
   fitOfPresence(claim, item) *

@@ -70,7 +70,7 @@ type Tried =
   | { readonly ok: false; readonly why: RefusedBecause; readonly fit: number; readonly item: string };
 
 /** How far up its scale a mark must stand to be good, and down to be bad. */
-const [GOOD_FROM, BAD_TO] = [0.6, 0.34];
+const [GOOD_FROM, BAD_TO] = [0.6, 0.3];
 
 const isOnScale = (text: string, scale: GradeScale | undefined): boolean =>
   scale?.grades.some(({ name }) => name.toLowerCase() === text.trim().toLowerCase()) === true;
@@ -175,7 +175,7 @@ const meantBy = (candidate: Candidate, { names, value, note }: Claim, { sheet }:
   const later = names.some(({ text }) => /\bafter\b/i.test(text)) ? marks.afterDrive[id] : undefined;
   const [words, instead] = marks.instead[id] ?? [];
   const other = later ?? (words?.test(`${value.text} ${note}`) === true ? instead : undefined);
-  const item = sheet.items.find((one) => one.id === other);
+  const item = other === undefined ? undefined : sheet.items.find((one) => one.id === other);
   return item === undefined ? candidate : { ...candidate, item };
 };
 

@@ -2,13 +2,13 @@ import { isPlaceOnly, labelOf } from "../label/index.ts";
 import type { Label } from "../label/index.ts";
 import type { Claim } from "../table-claims/index.ts";
 
+const SIDES = ["left", "right", "front", "rear"] as const;
+
 /** `LF corner` over rows, or as the name of a worksheet, is where all below was read. */
 export const placeIn = (text: string): Label | undefined => {
   const label = labelOf(text.replaceAll(/\b(?:corner|wheel|side|end|station|hub)s?\b/gi, " "));
-  return isPlaceOnly(label) ? label : undefined;
+  return isPlaceOnly(label) && SIDES.some((side) => label.places.has(side)) ? label : undefined;
 };
-
-const SIDES = ["left", "right", "front", "rear"] as const;
 
 export const readAt =
   (place: Label) =>

@@ -27,7 +27,7 @@ const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
     { working: "yes" },
   ],
   [
-    "hangs through; hanging through; glazed; cracking; frayed; fraying; fray; threadbare; scuffed through",
+    "hangs through; hanging through; glazed; frayed; fraying; fray; threadbare; scuffed through",
     { grade: "heavy-wear" },
   ],
   [

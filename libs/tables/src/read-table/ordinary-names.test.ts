@@ -1,0 +1,90 @@
+import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import { expect, test } from "vitest";
+import { readCsv } from "../read-csv/index.ts";
+import { readTable } from "./index.ts";
+
+const outcomes = (csv: string) =>
+  readTable({ form: "csv", grids: [readCsv(csv)], aside: [] }, sheetVersion1).rows;
+
+/** What one row says: its items with where, and its answers; or how it ends. */
+const row = (written: string, heading = "Item,Result,Remarks"): string => {
+  const one = outcomes(`${heading}\n${written}\nHorn,ok,\n`)[1];
+  return one?.end === "finding"
+    ? one.findings
+        .map(({ finding: { item, position = "", answer } }) => {
+          const { kind: _kind, ...said } = answer;
+          return `${item}@${position} ${Object.values(said)
+            .map((value) => JSON.stringify(value))
+            .join(" ")}`;
+        })
+        .join("; ")
+    : (one?.end ?? "");
+};
+
+test("a section called inside or outside is no corner", () => {
+  for (const section of ["Inside", "Outside", "Top", "Inside:"]) {
+    const [, , horn] = outcomes(`Item,Result\n${section},\nHorn,ok\nClock,dead\n`);
+    expect(horn?.findings.map(({ finding }) => finding.item)).toEqual(["electrics.horn"]);
+  }
+});
+
+test("fair is not bad: beside what has no grades the remark says what it is, and alone it says nothing", () => {
+  const scale = "Item,Rating,Remarks\nE = excellent G = good F = fair P = poor,,";
+  const wipers = (rating: string): string =>
+    outcomes(`${scale}\nWipers,${rating}\nHeadliner,G,\nDash top,F,\nCarpet,P,\nClock,E,\n`)
+      .slice(2, 3)
+      .map(({ end, findings }) => `${end} ${JSON.stringify(findings[0]?.finding.answer)}`)
+      .join("");
+  expect(wipers("F,slow")).toContain('"intermittent"');
+  expect(wipers("P,")).toContain('"no"');
+  expect(wipers("F,")).toContain("refused");
+});
+
+test("paint that is good has a good finish, and no panel is free of dents for that", () => {
+  for (const word of ["Good", "ok", "tidy", "very good"]) {
+    expect(row(`Paintwork,${word},`)).toContain("body.finish@hood");
+    expect(row(`Paintwork,${word},`)).not.toContain("body.faults");
+  }
+});
+
+test("a name in whatever length is that of its item", () => {
+  for (const [written, item] of [
+    ["Condition of paintwork generally,Good,", "body.finish@hood"],
+    ["Condition of exterior mirrors,Good,", "brightwork.mirrors@left"],
+    ["Condition of chassis members,sound,", "underbody.rails@left-front"],
+    ["License lamp,ok,", "electrics.lamps@plate"],
+    ["Overdrive operation,not tested,", "road.lock-up@"],
+    ["Dash top,fine,", "interior.dash-top@"],
+  ] as const)
+    expect(row(written)).toContain(item);
+});
+
+test("what a bare name does not speak of is not made of it, however often the row is there", () => {
+  const again = outcomes(
+    "Item,Result\nLeft fender rust,none\nLeft fender rust,ok\nLeft door,ok\nLeft door,ok\n",
+  );
+  const items = again.flatMap(({ findings }) => findings.map(({ finding }) => finding.item));
+  expect(items.filter((item) => /magnet|patch|weld|material|latch|hinge|drop/.test(item))).toEqual([]);
+  expect(row('Left rocker,"filler, magnet falls off",')).toContain("body.magnet@left-rocker");
+  expect(row("Left front door,closes well,")).toContain("doors.latches@left-front-door");
+});
+
+test("a fender at the rear is the quarter panel", () => {
+  const said = row(
+    "Fender edge rust,None,None,Bubbles,None",
+    "Corner,Left Front,Right Front,Left Rear,Right Rear",
+  );
+  expect(said).toContain("body.faults@left-front-fender");
+  expect(said).toContain('body.faults@left-quarter [{"kind":"blister"}]');
+});
+
+test("a cracked lens is no dead lamp, and a fluid that is full no dry joint", () => {
+  expect(row("Tail lights,fail,right lens cracked")).not.toContain("electrics.lamps");
+  expect(row("Power steering fluid,ok,")).not.toContain("leaks");
+  expect(row("Power steering fluid leak,none,")).toContain('driveline.leaks-before@power-steering "none"');
+});
+
+test("cracking is a fault of what cracks, and a wear of what wears", () => {
+  expect(row("Tyre sidewall LF,Cracking,")).toContain('wheels.tire-faults@left-front [{"kind":"crack"}]');
+  expect(row("Fan belt,cracking,")).toContain('"heavy-wear"');
+});
