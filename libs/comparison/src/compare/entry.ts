@@ -114,10 +114,18 @@ const isPlainlyGood = ({ kindB }: Meeting, { limits }: Judgment, calls: Calls): 
   calls.b === "good" &&
   (kindB !== "reading" || limits?.every(({ b }) => b === null || b.call === "meets") === true);
 
+/** What was found bad, and may lie past a graver limit as well: a lining at the figure that is required is no mere repair. */
+const atWorst = (found: Severity, { limits = [] }: Judgment): Severity => {
+  let worst = found;
+  for (const { b, severity } of limits)
+    if (b?.call === "marginal" && severityRank(severity) < severityRank(worst)) worst = severity;
+  return worst;
+};
+
 /** The worst of what was found, or of what the claim covers where it was not seen. */
 const severityOf = (meeting: Meeting, judgment: Judgment, calls: Calls): Severity | null => {
   const { outcome, direction } = judgment;
-  if (isBadCall(calls.b)) return calls.b;
+  if (isBadCall(calls.b)) return direction === "found-better" ? calls.b : atWorst(calls.b, judgment);
   if (outcome === "unseen") return meeting.place.severity;
   const { parted } = meeting.place;
   if (outcome === "unstated") return calls.b === "no-yardstick" ? parted : null;

@@ -124,6 +124,13 @@ describe("how grave a line is", () => {
       "differ: good against good, danger",
     ],
     [
+      "a reading that is bad, and near a graver limit: as past that",
+      ["brakes.lining-thickness", "left-front"],
+      read("mm", 6),
+      read("mm", 1),
+      "differ: good against repair, danger",
+    ],
+    [
       "a reading that is good beyond doubt: it hurts nobody",
       TREAD,
       read("1/32in", 9, 9, 9),

@@ -107,10 +107,16 @@ const meanWords = (
 const BY_THE_WORST: readonly string[] = ["both-past-limit", "opposite-calls", "opposite-calls-unsure"];
 
 /** A figure that was not measured: exact in the unit it was given in, to three digits in another. */
-const sizeWords = (size: number, from: Unit, unit: Unit): string => {
-  const converted = convertDifference(size, from, unit);
-  return formatExact(from === unit ? converted : Number(converted.toPrecision(3))) + formatUnit(unit);
-};
+const givenWords = (converted: number, from: Unit, unit: Unit): string =>
+  formatExact(from === unit ? converted : Number(converted.toPrecision(3))) + formatUnit(unit);
+
+/** How much: of degrees as many, wherever their scale begins. */
+const sizeWords = (size: number, from: Unit, unit: Unit): string =>
+  givenWords(convertDifference(size, from, unit), from, unit);
+
+/** Where on a scale: 102 °C are 216 °F. */
+const pointWords = (point: number, from: Unit, unit: Unit): string =>
+  givenWords(convert(point, from, unit), from, unit);
 
 /** The difference as it was read, and as it was taken where a side was corrected. */
 const differenceWords = (figures: ReadingFigures, unit: Unit): string => {
@@ -275,7 +281,7 @@ const limitWords = ({ value, unit }: LimitFigures, { a, b }: SentenceContext): s
   const units = new Set([a, b].flatMap((side) => (side?.answer.kind === "reading" ? side.answer.unit : [])));
   const [theirs] = units;
   if (theirs === undefined || units.size > 1 || theirs === unit) return limit;
-  return clauseMessages.say("in-their-unit", { limit, theirs: sizeWords(value, unit, theirs) });
+  return clauseMessages.say("in-their-unit", { limit, theirs: pointWords(value, unit, theirs) });
 };
 
 /** Limits are spoken of where a side does not surely meet them. */

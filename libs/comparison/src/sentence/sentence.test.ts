@@ -119,6 +119,17 @@ describe("a sentence about readings", () => {
     );
   });
 
+  it("gives a limit of a temperature by where it lies on the reader's scale", () => {
+    const hot = (value: number) =>
+      about("road.temperature-after-20")(
+        { kind: "reading", unit: "degF", values: [{ value }] },
+        { instrument: "gauge" },
+      );
+    expect(say(hot(190), hot(240), gauged)[0]).toMatch(
+      /; common practice looks for at most 102 °C \(216 °F\): /,
+    );
+  });
+
   it("speaks of a limit upward, of every limit not met, and of none that is", () => {
     expect(say(play(1), play(3), gauged)[0]).toMatch(
       /; at most 2 in is allowed: the statement meets it, the inspection fails it\.$/,
