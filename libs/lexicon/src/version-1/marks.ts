@@ -53,6 +53,11 @@ export const marks: Marks = {
       /\b(?:manual|auto\w*|\d[- ]?speed|(?:three|four|five|six)[- ]?speed|overdrive|pre-?selector)\b/iu,
   },
   needs: {
+    "body.paint-thickness": /^(?!.*\b(?:gaps?|hinges?|shut ?lines?|drop)\b)/isu,
+    "body.paint-highest": /^(?!.*\b(?:gaps?|hinges?|shut ?lines?|drop)\b)/isu,
+    "body.faults": /^(?!.*\b(?:gaps?|shut ?lines?)\b)/isu,
+    "road.cold-start": /\b(?:start\w*|cold|fires|fired|firing|crank\w*)\b/iu,
+    "road.hot-restart": /\b(?:start\w*|restart\w*|hot|warm|fires|fired)\b/iu,
     "body.magnet": /\bmagnet\w*/iu,
     "body.patch-edges": /\bpatch\w*/iu,
     "body.spot-welds": /\bweld\w*/iu,
@@ -64,7 +69,7 @@ export const marks: Marks = {
     "identity.gearbox-kind": /\b(?:kind|type|speeds?|manual|auto\w*|fitted|gearbox|transmission)\b/iu,
     "driveline.leaks-before": /^(?!.*\bfluid\b)|\b(?:leak|drip|weep|seep)/isu,
     "driveline.leaks-after": /^(?!.*\bfluid\b)|\b(?:leak|drip|weep|seep)/isu,
-    "interior.trim-history": /\b(?:trim|interior|upholstery|cabin)\b/iu,
+    "interior.trim-history": /^(?!.*\bseats?\b).*\b(?:trim|interior|upholstery|cabin)\b/isu,
     "interior.pedals": /\b(?:pedals|rubbers?|pads?|wear|worn|covers?)\b/iu,
     "steering.ball-joint-seals": /\b(?:seals?|boots?|gaiters?|rubbers?|dust|covers?|split|torn|perished)\b/iu,
     "interior.belt-latch":
@@ -79,6 +84,7 @@ export const marks: Marks = {
       /\b(?:\w*paint\w*|finish\w*|gloss\w*|shin\w*|lacquer|clear ?coat|polish\w*|fade\w*|fading|dull|swirls?|orange peel|oxidi\w*|flak\w*|peel\w*)\b/iu,
   },
   tooMuch: {
+    "road.lock-up in": /\bworks?\b/iu,
     "driveline.leaks-before not-fitted": /(?:)/u,
     "driveline.leaks-after not-fitted": /(?:)/u,
     "interior.trim-history retrimmed-right":

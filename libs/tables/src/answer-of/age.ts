@@ -1,3 +1,4 @@
+import { figureBefore } from "../read-value/numbers.ts";
 import type { Asked } from "./context.ts";
 
 const AGES: readonly (readonly [least: number, option: string])[] = [
@@ -13,7 +14,7 @@ export const ageOption = ({ item, value }: Pick<Asked, "item" | "value">): strin
   if (item.id !== "wheels.tire-age") return undefined;
   const said =
     /^(?<over>over|more than|>)?\s*(?<years>\d{1,2}(?:\.\d)?)\s*(?<plus>\+)?\s*(?:y|yr|yrs|year|years)\b/i.exec(
-      value.text.trim(),
+      figureBefore(value.text.trim(), (stem) => stem === "year"),
     )?.groups;
   if (said?.["years"] === undefined) return undefined;
   const years = Number(said["years"]) + (said["over"] === undefined && said["plus"] === undefined ? 0 : 0.1);

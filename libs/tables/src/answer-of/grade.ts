@@ -69,7 +69,10 @@ const houseGrade = (text: string, { id: item, section, positions }: Item): Answe
     return answered({ kind: "grade", scale: "house", value: "heavy-wear" }, false);
   // A top that is torn, or a headliner that is stained, is worn, how far nobody says.
   const isWhole = positions === undefined && section === "interior";
-  if ((isWhole || item === "interior.top") && senses.some((sense) => "fault" in sense))
+  if (
+    (isWhole || item === "interior.top") &&
+    senses.some((sense) => "fault" in sense && sense.fault !== "missing-piece")
+  )
     return answered({ kind: "grade", scale: "house", value: "heavy-wear" }, false);
   return unanswered("no-such-word");
 };

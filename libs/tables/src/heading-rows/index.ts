@@ -98,9 +98,13 @@ const headsColumns = (texts: readonly string[]): boolean => {
   if (spots >= 2 && known >= texts.length - 1) return true;
   if (opensList(texts)) return true;
   if (strong >= 2) return !texts.some((text, at) => roles[at] === undefined && isValueWord(text));
+  // `Electrics | Isolator | Works` is a row: what may answer as well heads nothing alone.
+  if (strong === 1 && texts.some((text) => ANSWERS_AS_WELL.test(text.trim()))) return false;
   if (strong >= 1 && ticks.size >= 1) return true;
   return strong >= 1 && texts.length >= 2 && firstHeads(texts, roles);
 };
+
+const ANSWERS_AS_WELL = /^(?:works?|working|present|found|fitted|installed|checked|observed|level)$/i;
 
 /** `Cold | Hot`, `Before road | After road`: the two ends of one. */
 const PAIRS: readonly (readonly [RegExp, RegExp])[] = [

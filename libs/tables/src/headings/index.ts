@@ -138,7 +138,8 @@ const haveEnds = (texts: readonly string[], own: readonly (Heading | undefined)[
   !own.some((one, at) => one?.role === "value" && !isEnd(texts[at] ?? ""));
 
 /** `Test point`, `Inspection object`: what heads a column of names, whatever stands before. */
-const NAMES_LABEL = /^[a-z]+ (?:points?|items?|parts?|components?|objects?|features?|elements?)$/;
+const NAMES_LABEL =
+  /^(?:test|check|checking|inspection|inspected|examination|assessment|survey|control|measuring|measured|vehicle|car) (?:points?|items?|parts?|components?|objects?|features?|elements?)$/;
 
 /** When or how it was read: before a drive and after it, cold and hot. */
 const WHEN =

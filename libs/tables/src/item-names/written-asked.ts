@@ -103,7 +103,10 @@ export const writtenAsked: readonly Written[] = [
   ),
   name("smoke start; start smoke; smoke starting; smoke first start", "engine.smoke-cold"),
   name("mechanical noise; unusual engine noise; engine rattle; top end noise; engine knock", "engine.noise"),
-  name("fuel odor; petrol odor; gas odor; smell fuel; smell petrol; smell gas", "engine.fuel-smell"),
+  name(
+    "fuel odor; petrol odor; gas odor; smell fuel; smell petrol; smell gas",
+    "engine.fuel-smell interior.smell",
+  ),
   name("hot starting; starting hot; starting warm; start hot; start warm", "road.hot-restart"),
   name("starting cold; cold starting", "road.cold-start"),
   name(

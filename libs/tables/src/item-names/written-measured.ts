@@ -3,6 +3,10 @@ import type { Written } from "./name.ts";
 
 /** Names of papers, wheels, brakes, gauges and lamps, and of what is measured of them. */
 export const writtenMeasured: readonly Written[] = [
+  name(
+    "bill of sale; original bill of sale; original invoice; sales invoice; purchase invoice; first invoice",
+    "identity.invoice",
+  ),
   name("title", "identity.title-holder identity.title-brand identity.title-kind"),
   name(
     "vin; vin number; chassis number; serial number; frame number; vin plate",
@@ -31,7 +35,7 @@ export const writtenMeasured: readonly Written[] = [
   ),
   name("tire wear; wear pattern; wear", "wheels.tread-wear"),
   name(
-    "pad; shoe; pad shoe; brake; brake pad/shoe/lining; pad thickness; lining; brake material; lining left; friction material",
+    "pad; shoe; pad shoe; brake; brake pad/shoe/lining; pad thickness; lining; lining thickness; brake lining thickness; shoe thickness; brake material; lining left; friction material",
     "brakes.lining-thickness",
   ),
   name("rotor/disc thickness; rotor; disc", "brakes.disc-thickness"),

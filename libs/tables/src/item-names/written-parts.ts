@@ -93,6 +93,10 @@ export const writtenParts: readonly Written[] = [
     "heated rear window; rear window heater; rear screen heater; rear defogger; heated rear screen",
     "none.rear-heater",
   ),
+  name(
+    "door gap; front door rear door gap; door to fender gap; hood gap; trunk gap; boot gap; lid gap; tailgate gap",
+    "gaps.width-top gaps.width-bottom",
+  ),
   name("shut line; panel gap; gap; shutline", "gaps.width-top gaps.width-bottom"),
   name(
     "gear change; shift; synchro; synchromesh; gear shift; second gear synchro; gearbox shift; shift quality",
@@ -125,14 +129,12 @@ export const writtenParts: readonly Written[] = [
   name("timing; ignition timing; ignition timing btdc", "engine.timing"),
   name("coolant; antifreeze; coolant condition; water", "engine.coolant engine.freeze-point"),
   name(
-    "freeze point; coolant freeze point; antifreeze protection; freeze protection; coolant protection",
+    "freeze point; freezing point; coolant freezing point; coolant freeze point; antifreeze protection; freeze protection; coolant protection",
     "engine.freeze-point",
   ),
   name("fan belt; belt; drive belt; v belt", "engine.belts"),
-  name(
-    "heater hose; radiator hose; coolant hose; hose; water hose; top hose; bottom hose",
-    "engine.hoses brakes.hoses",
-  ),
+  name("heater hose; radiator hose; coolant hose; water hose; top hose; bottom hose", "engine.hoses"),
+  name("hose", "engine.hoses brakes.hoses"),
   name(
     "pressure test; cooling system pressure test; cooling pressure test; radiator pressure test",
     "engine.cooling-pressure",

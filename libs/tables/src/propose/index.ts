@@ -1,3 +1,4 @@
+import type { Answer } from "@evenhand/shared/answer";
 import type { GradeScale } from "@evenhand/shared/report";
 import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
 import type { Item } from "@evenhand/shared/sheet";
@@ -56,14 +57,19 @@ const ofUnknownSide = (
 
 const OF_DRIVER = /(?:^|[^A-Za-z])[DP]\s?\/\s?S\b|\b(?:driver|passenger)(?:'?s)?\b/i;
 
+/** Whether two places are the left and the right one of something. */
+const areSides = (positions: readonly string[]): boolean =>
+  positions.every((position) => SIDE.test(position)) &&
+  new Set(positions.map((position) => SIDE.exec(position)?.[0])).size === positions.length;
+
+const SIDE = /\b(?:left|right)\b/;
+
 /** `Rear dampers leaking` is said of two; one that is bad, or something at front and rear, is at one of them. */
-const isPair = ({ positions }: Places, { where, names }: Claim, bad: boolean): boolean =>
-  positions.length <= 2 &&
-  (!bad ||
-    ([...where, ...names].some(({ plural }) => plural) &&
-      new Set(positions.map((position) => /^(?:left|right)\b/.exec(position)?.[0])).size ===
-        positions.length &&
-      positions.every((position) => /^(?:left|right)\b/.test(position))));
+const isPair = ({ positions }: Places, claim: Claim, answer: Answer, bad: boolean): boolean => {
+  if (positions.length > 2) return false;
+  if (answer.kind === "reading") return areSides(positions);
+  return !bad || (areSides(positions) && [...claim.where, ...claim.names].some(({ plural }) => plural));
+};
 
 type Tried =
   | { readonly ok: true; readonly meant: Meant }
@@ -129,7 +135,9 @@ const attempt = (said: Claim, candidate: Candidate, reading: Reading): Tried => 
     places.positions.length === 0 ||
     leavesOpen(made.answer, places) ||
     (places.how === "all" && !everywhere) ||
-    (places.how === "some" && !everywhere && !isPair(places, claim, isBad(made.answer, item, reading)))
+    (places.how === "some" &&
+      !everywhere &&
+      !isPair(places, claim, made.answer, isBad(made.answer, item, reading)))
   )
     return { ok: false, why: "no-place", fit, item: item.id };
   const against =
@@ -142,7 +150,8 @@ const attempt = (said: Claim, candidate: Candidate, reading: Reading): Tried => 
     !ofUnknownSide(claim, places, reading) &&
     !against &&
     (places.how !== "some" || everywhere) &&
-    !claim.fromNote;
+    !claim.fromNote &&
+    !(places.how === "all" && places.positions.length >= MANY);
   const shade = (made.sure ? 1 : 0.9) * (places.how === "all" ? 0.97 : 1) * (claim.fromNote ? 0.9 : 1);
   const meant = {
     item,
@@ -151,6 +160,7 @@ const attempt = (said: Claim, candidate: Candidate, reading: Reading): Tried => 
     confidence: fit * shade,
     share: candidate.share,
     sure: certain,
+    bad: isBad(made.answer, item, reading),
   };
   return { ok: true, meant: made.scale === undefined ? meant : { ...meant, scale: made.scale } };
 };

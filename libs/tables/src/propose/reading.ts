@@ -17,6 +17,8 @@ export type Meant = {
   /** How much of what is written the item's name accounts for. */
   readonly share: number;
   readonly sure: boolean;
+  /** It says that something is wrong. */
+  readonly bad?: boolean;
 };
 
 export type Proposal =

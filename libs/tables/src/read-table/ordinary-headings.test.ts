@@ -89,6 +89,19 @@ test("what works but slowly works at times, and bubbling rust is blisters", () =
     expect(row(`N/S sill,${words},`)).toBe('body.faults@left-rocker [{"kind":"blister"}] []');
 });
 
+test("a row of three words of which the last may answer heads nothing", () => {
+  const csv =
+    "Section,Check,Finding\nInterior,Console,Good\nElectrics,Battery isolator,Works\nUnderside,Jacking points,Patched\nElectrics,Ammeter,Reads correctly\n";
+  expect(rows(csv)).toEqual([
+    "note",
+    'interior.console@ "words" "good"',
+    'electrics.battery-cutoff@ "yes"',
+    "refused",
+    'electrics.charge-gauge@ "yes"',
+  ]);
+  expect(rows("Item,Works,Notes\nHorn,yes,\n")).toEqual(["note", 'electrics.horn@ "yes"']);
+});
+
 test("of two names for one thing the first row is meant", () => {
   expect(rows("Item,Y/N\nHeadlamps,Y\nHigh beam,Y\n").map((one) => one.slice(0, 9))).toEqual([
     "note",

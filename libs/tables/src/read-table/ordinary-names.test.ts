@@ -78,6 +78,41 @@ test("a fender at the rear is the quarter panel", () => {
   expect(said).toContain('body.faults@left-quarter [{"kind":"blister"}]');
 });
 
+test("of two rows for one item the one that finds something is meant, and nothing about it is sure", () => {
+  const both = outcomes("Item,Result\nRadiator hoses,good\nHeater hoses,soft\n");
+  expect(both.map(({ end }) => end)).toEqual(["note", "refused", "finding"]);
+  expect(both[2]?.findings.map(({ sure }) => sure)).toEqual([false]);
+  const wipers = outcomes("Item,Works (Y/N)\nWipers front,Y\nWiper rear,N\n");
+  expect(wipers.map(({ end }) => end)).toEqual(["note", "finding", "refused"]);
+});
+
+test("what is said of all panels at once is never sure", () => {
+  const [, paint] = outcomes("Item,Result\nPaintwork,Good\nHorn,ok\n");
+  expect(paint?.findings.some(({ sure }) => sure)).toBe(false);
+});
+
+test("a gap is no paint, and a figure on one side of four doors is of no one door", () => {
+  for (const written of ["Door gap LF,5 mm,", "Front door to rear door gap,5 mm,"])
+    expect(row(written)).not.toContain("paint");
+  expect(row("Door hinges,3 mm play offside,")).toBe("refused");
+  expect(row("Front pads,6 mm,").split("; ")).toHaveLength(2);
+  expect(row("Rear lining thickness,3.5 mm,")).toContain("brakes.lining-thickness@left-rear");
+});
+
+test("side and tail lamps are two kinds of lamp, and eight years are a tire's age", () => {
+  expect(row("Side and tail lamps,Pass,").match(/left-front-parking|right-tail/g)).toHaveLength(2);
+  expect(row("Tyre age,Eight years,")).toContain('"over-six-years"');
+});
+
+test("what is missing is not worn, an overdrive that works is at no gear, and a fire extinguisher starts nothing", () => {
+  expect(row("Sidescreens,Missing,")).toBe("refused");
+  expect(row("Overdrive,Works,")).toBe("refused");
+  expect(row("Fire extinguisher,Pass,")).toBe("refused");
+  expect(row("Seat trim,Original leather,")).not.toContain("trim-history");
+  expect(row("Original bill of sale,No,")).toBe('identity.invoice@ "absent"');
+  expect(row("Engine mountings,Oil soaked,").split("; ")).toHaveLength(2);
+});
+
 test("a cracked lens is no dead lamp, and a fluid that is full no dry joint", () => {
   expect(row("Tail lights,fail,right lens cracked")).not.toContain("electrics.lamps");
   expect(row("Power steering fluid,ok,")).not.toContain("leaks");

@@ -139,10 +139,18 @@ const ofEachName = (claim: Claim, sheet: Sheet): readonly Claim[] => {
   const [name] = claim.where;
   if (name === undefined || !claim.names.includes(name) || claim.rated === true || !isGoodOfAll(claim))
     return [];
-  const parts = name.text.split(/\s*(?:[&+/]|\band\b)\s*/i).map((part) => labelOf(part));
+  const parts = withNoun(name.text.split(/\s*(?:[&+/]|\band\b)\s*/i)).map((part) => labelOf(part));
   const best = (label: Label): number => itemsNamed(sheet, label, [])[0]?.fit ?? 0;
   if (parts.length !== 2 || parts.some((part) => best(part) < EACH) || best(name) > WHOLE) return [];
   return parts.map((part) => ({ ...claim, names: [part], where: [part, ...claim.where.slice(1)] }));
+};
+
+/** `Side and tail lamps` are side lamps and tail lamps. */
+const withNoun = ([first = "", last = "", ...others]: readonly string[]): readonly string[] => {
+  const [, noun] = /^\S+ (\S+)$/.exec(last) ?? [];
+  return noun !== undefined && /^\S+$/.test(first)
+    ? [`${first} ${noun}`, last, ...others]
+    : [first, last, ...others];
 };
 
 const isGoodOfAll = ({ value, note }: Claim): boolean =>

@@ -34,9 +34,17 @@ const IN_WORDS: readonly (readonly [words: RegExp, figure: string])[] = [
 const inFigures = (text: string): string => {
   if (/\d/.test(text)) return text;
   const short = IN_WORDS.reduce((whole, [words, figure]) => whole.replace(words, figure), text);
-  if (short !== text) return short;
+  return short === text ? figureBefore(text, (stem) => findUnit(stem) !== undefined) : short;
+};
+
+/**
+ * A text with its first figure in words written out, where a word that is meant stands behind it.
+ *
+ * @example figureBefore("eight years", (stem) => stem === "year") // "8 years"
+ */
+export const figureBefore = (text: string, isMeant: (stem: string) => boolean): string => {
   const tokens = tokenize(text);
-  const number = numbersIn(tokens).find(({ to }) => findUnit(tokens[to]?.stem ?? "") !== undefined);
+  const number = numbersIn(tokens).find(({ to }) => isMeant(tokens[to]?.stem ?? ""));
   const [first, last] = [tokens[number?.from ?? -1], tokens[(number?.to ?? 0) - 1]];
   return number === undefined || first === undefined || last === undefined
     ? text
