@@ -13,7 +13,6 @@ import { isDry } from "./phrases.ts";
 import { record } from "./record.ts";
 import { dealOut, openRow } from "./rows.ts";
 import { saidTo } from "./said-to.ts";
-import { SAME_WORDS } from "./targets.ts";
 import { claimsOfWordsAlone } from "./words-alone.ts";
 
 export const apply = (
@@ -199,7 +198,8 @@ export const fits = (draft: Draft, item: Item, answer: Answer, said: SaidOf, { p
 export const speaksOf = (draft: Draft, word: SaidWord, item: Item): boolean => {
   const { lexicon } = draft.context.compiled;
   return word.meanings.some((meaning) => {
-    if (meaning.is === "option") return meaning.item === item.id || meaning.item === SAME_WORDS[item.id];
+    if (meaning.is === "option")
+      return meaning.item === item.id || meaning.item === lexicon.answering.sameWords[item.id];
     return (lexicon.conditions[meaning.condition]?.senses ?? []).some((sense) => {
       if ("fault" in sense && item.faults?.kinds.includes(sense.fault) === true) return true;
       if ("grade" in sense && item.answer === "grade") return !word.negated;

@@ -6,7 +6,6 @@ import type { Breath } from "./breath.ts";
 import { wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
 import { HAD_IT_DONE, OF_CAR, THIS_ONE } from "./phrases.ts";
-import { SAME_WORDS } from "./targets.ts";
 
 export const isAside = (draft: Draft, { from }: Piece): boolean => {
   const start = draft.tokens[from]?.start ?? 0;
@@ -18,7 +17,10 @@ export const isAside = (draft: Draft, { from }: Piece): boolean => {
 
 /** Words that say something of one part alone count only where that part is named or in view. */
 export const relevantTo = (draft: Draft, breath: Breath): Breath => {
-  const { refinements } = draft.context.compiled.lexicon;
+  const {
+    refinements,
+    answering: { sameWords },
+  } = draft.context.compiled.lexicon;
   const named = [...breath.entries, ...draft.state.entries].flatMap((entry) =>
     [entry, ...(entry.instead === undefined ? [] : [entry.instead])].flatMap(({ subjects }) => subjects),
   );
@@ -26,7 +28,7 @@ export const relevantTo = (draft: Draft, breath: Breath): Breath => {
     .filter(({ from }) => named.some(({ id }) => id === from))
     .flatMap(({ to }) => draft.context.compiled.subjects.get(to) ?? []);
   const items = new Set(
-    [...named, ...refined].flatMap((one) => one.items.flatMap((id) => [id, SAME_WORDS[id] ?? id])),
+    [...named, ...refined].flatMap((one) => one.items.flatMap((id) => [id, sameWords[id] ?? id])),
   );
   const counts = (meaning: SaidWord["meanings"][number]): boolean =>
     meaning.is === "condition" ||

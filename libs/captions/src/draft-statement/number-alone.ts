@@ -5,7 +5,7 @@ import type { Draft } from "./draft.ts";
 import { record } from "./record.ts";
 import { answerByNumber } from "./said-to.ts";
 import { stoodFor } from "./stood.ts";
-import { hasWords } from "./targets.ts";
+import { hasWords } from "./talk.ts";
 
 const VOLTS = ["electrics.volts-cranking", "electrics.volts-charging", "electrics.volts-rest"];
 

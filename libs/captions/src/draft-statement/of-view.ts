@@ -10,7 +10,6 @@ import { isOilPressure } from "./number-alone.ts";
 import { SCENE, UNKNOWN } from "./phrases.ts";
 import { nextInRow } from "./rows.ts";
 import { replaced } from "./sides.ts";
-import { SAME_WORDS } from "./targets.ts";
 import { tireSizeIn } from "./tire-codes.ts";
 
 /** Words of a phrase that may stand for itself beside a noun that is not known. */
@@ -52,7 +51,7 @@ export const sayOfView = (draft: Draft, breath: Breath): readonly string[] => {
           }
         : { ...entry, none: false },
   );
-  const own = { ...breath, words: breath.words.filter((word) => !isOfAnother(word, breath, group)) };
+  const own = { ...breath, words: breath.words.filter((word) => !isOfAnother(draft, word, breath, group)) };
   const made = [
     ...apply(draft, group, own, breath.piece.join === "start"),
     ...(own.words.length < breath.words.length
@@ -74,7 +73,12 @@ export const sayOfView = (draft: Draft, breath: Breath): readonly string[] => {
 };
 
 /** "The water is clean" after a gearbox: words within a phrase that speaks of something else by itself. */
-const isOfAnother = (word: Breath["words"][number], { words }: Breath, group: readonly Entry[]): boolean => {
+const isOfAnother = (
+  draft: Draft,
+  word: Breath["words"][number],
+  { words }: Breath,
+  group: readonly Entry[],
+): boolean => {
   if (group.some(({ asked }) => asked === true)) return false;
   const items = new Set(group.flatMap(({ subjects }) => subjects.flatMap((one) => one.items)));
   return words.some(
@@ -82,13 +86,16 @@ const isOfAnother = (word: Breath["words"][number], { words }: Breath, group: re
       (other === word || isOver(other, word)) &&
       other.to - other.from > 1 &&
       other.meanings.every(
-        (one) => one.is === "option" && one.alone && !items.has(one.item) && !isSameWord(one.item, items),
+        (one) =>
+          one.is === "option" && one.alone && !items.has(one.item) && !isSameWord(draft, one.item, items),
       ),
   );
 };
 
-const isSameWord = (item: string, items: ReadonlySet<string>): boolean =>
-  Object.entries(SAME_WORDS).some(([one, same]) => same === item && items.has(one));
+const isSameWord = ({ context }: Draft, item: string, items: ReadonlySet<string>): boolean =>
+  Object.entries(context.compiled.lexicon.answering.sameWords).some(
+    ([one, same]) => same === item && items.has(one),
+  );
 
 /** "One chain is broken", "the armrest is torn": of something that is not on the sheet. */
 export const isOfUnknown = (draft: Draft, { piece: { from, to, mentions } }: Breath): boolean => {

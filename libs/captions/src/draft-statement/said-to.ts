@@ -7,7 +7,6 @@ import { wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
 import type { Entry } from "./entries.ts";
 import { behindFirst } from "./phrases.ts";
-import { SAME_WORDS } from "./targets.ts";
 
 export const saidTo = (
   draft: Draft,
@@ -17,7 +16,7 @@ export const saidTo = (
   item: Item,
 ): SaidOf => {
   const isFirst = entry?.subjects.some((one) => one.items[0] === item.id) === true;
-  const same = SAME_WORDS[item.id];
+  const same = draft.context.compiled.lexicon.answering.sameWords[item.id];
   return {
     words:
       same === undefined

@@ -28,6 +28,8 @@ export type Answering = {
   readonly notAfter: Readonly<Record<string, RegExp>>;
   /** Items of which the same words may be said in one breath as of the one before them: no smoke, hot or cold. */
   readonly saidTogether: readonly string[];
+  /** Items whose words are listed at another: the same smoke, start and leak at another time. */
+  readonly sameWords: Readonly<Record<string, string>>;
   /** What was said before stays where this is said behind it: it ticks cold, then it is quiet. */
   readonly keeps: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
   /** Papers that are there where something is told of them: "the build sheet is framed". */
@@ -129,6 +131,11 @@ export const answering: Answering = {
   byCount: { "identity.keys": { 1: "incomplete", 2: "full-set" } },
   notAfter: { "road.noise": /^(?:engine|brightwork|doors)\.|^road\.(?:idle|cold)/u },
   saidTogether: ["engine.smoke-cold", "engine.smoke-warm"],
+  sameWords: {
+    "engine.smoke-cold": "engine.smoke-warm",
+    "driveline.leaks-after": "driveline.leaks-before",
+    "road.hot-restart": "road.cold-start",
+  },
   keeps: {
     "interior.trim-history": { "part-retrimmed": ["original"] },
     "engine.noise": { "tick-cold": ["quiet"] },
