@@ -8,6 +8,8 @@ export const ageOption = (said: SaidOf, compiled: CompiledLexicon): string | und
   const since = said.numbers.find(
     ({ unit, value }) => unit === undefined && value >= 1950 && value <= said.year,
   );
+  // "Two are from 2015 and two from 2019": nobody says which.
+  if (/\b(?:one|two|three) (?:are |is )?(?:from|of them)\b/u.test(said.text)) return undefined;
   const years =
     since === undefined
       ? said.numbers.findLast(({ unit }) => unit === "years")?.value

@@ -60,7 +60,13 @@ const applyTo = (
     if (code !== undefined && item.section === "wheels") numbersTaken = true;
     if (numbersTaken && item.answer === "reading") continue;
     const { saidTogether } = draft.context.compiled.lexicon.answering;
-    const words = breath.words.filter((word) => !mine.has(word) || saidTogether.includes(item.id));
+    const words = breath.words.filter(
+      (word) =>
+        !mine.has(word) ||
+        saidTogether.includes(item.id) ||
+        // "Never been welded" denies the repair, and the patch.
+        (word.negated && item.answer === "faults"),
+    );
     const said = saidTo(
       draft,
       numbersFor(draft, item, subject, entry, breath, numbersTaken),
@@ -166,6 +172,9 @@ const isUnseenPart = (entry: Entry, { piece, text }: Breath): boolean => {
   return isHere || /\b(?:it|that|them|those|one)\b/u.test(text);
 };
 
+/** Tokens within which what was said last was said in the sentence before. */
+const LAST_SENTENCE = 12;
+
 /** "It goes away", "it clears up": of smoke where smoke was spoken of last, and then it is gone when warm. */
 const GOES_AWAY =
   /\b(?:go(?:es)? (?:right )?away|went away|clears?(?: right)?(?: up| itself)?|cleared up|gone (?:in|after) a|disappears?|(?:is|run|burn|then)(?: it)?(?: is)? (?:clean|clear)|cleans up|(?:after|after that|afterwards|later|then) nothing)\b/u;
@@ -188,7 +197,7 @@ export const fits = (draft: Draft, item: Item, answer: Answer, said: SaidOf, { p
       said.ofPaint ||
       said.words.some(({ negated }) => negated) ||
       (piece.join === "colon" && said.text === "original") ||
-      lastIs(draft, item.id) ||
+      (lastIs(draft, item.id) && piece.from - draft.state.lastAt <= LAST_SENTENCE) ||
       lastIs(draft, "body.paint-thickness")
     );
   return true;

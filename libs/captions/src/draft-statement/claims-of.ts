@@ -4,6 +4,7 @@ import { apply } from "./apply.ts";
 import type { Breath } from "./breath.ts";
 import { isPlaced, wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
+import type { Entry } from "./entries.ts";
 import { bringIntoView, isOnlyPlace, isPlaceBehind, narrowLast, placedIn, restOfWhole } from "./in-view.ts";
 import { NEGATORS } from "./negation.ts";
 import { nameOnly, sayOfNamed } from "./of-named.ts";
@@ -63,7 +64,8 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
     // "Spare too?" "No."
     if (asked.words.length === 0 && asked.same) return [];
     // "Any rust?" "A bit, on the tailgate": of the part that follows.
-    if (reply === "yes" && state.entries.length === 0 && saysFault(draft, asked)) {
+    const isNowhere = asked.entries.length === 0 && state.entries.every(isWholePaint);
+    if (reply === "yes" && isNowhere && saysFault(draft, asked)) {
       state.asked = asked;
       return [];
     }
@@ -154,6 +156,9 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
     state.entries = state.entries.map((entry) => ({ ...entry, sides: merged(entry.sides, breath.sides) }));
   return [];
 };
+
+/** All panels are in view, and "that bubble there" is on one of them. */
+const isWholePaint = ({ subjects }: Entry): boolean => subjects.every(({ id }) => id === "all-panels");
 
 const ASKING =
   /^(?:the|an?|any|is|are|was|there|it|its|and|how|about|what|of|does|do|did|has|have|got|get|on|in|at|with|still|all|your|my|these|those|this|that|one|two|okay|right|so|s|then|to|now|me|see|check|look|good|well|ok|you|he|she|they|ever|also|too|both|side|hand|every|each|for|from|not|no|yes|come|make|go|give|show|use|work|run|start|here|car|her|him|them|next|let|u|tell|we|i|can|will|would|say|said|think|,|-)$/u;

@@ -60,7 +60,10 @@ export const entriesOf = (
       },
       plural: one.plural || (sides.all && !/^(?:each|every)$/u.test(tokens[one.from - 1]?.stem ?? "")),
       none:
-        isNegated(tokens, one.from, Math.max(piece.from, one.from - 4)) && nothingBetween(tokens, piece, one),
+        // "No air": the denial is a word of the name.
+        (tokens[one.from]?.stem === "no" && one.subjects.every(({ id }) => id === "air-conditioning")) ||
+        (isNegated(tokens, one.from, Math.max(piece.from, one.from - 4)) &&
+          nothingBetween(tokens, piece, one)),
       from: one.from,
       to: one.to,
       confidence: one.confidence,

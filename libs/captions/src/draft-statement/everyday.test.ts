@@ -236,3 +236,44 @@ test.each([
 ])("figures, fluids and leaks: %s", (text, expected) => {
   expect(claimsIn(text)).toEqual(expected);
 });
+
+test.each([
+  ["I've got one key.", ["identity.keys incomplete"]],
+  ["There's a couple inches of play in the steering.", ["steering.free-play 2 in"]],
+  [
+    "Steering wanders a bit. There's two inches of play in the box.",
+    ["road.tracking wanders", "steering.free-play 2 in"],
+  ],
+  ["It has no air.", ["electrics.air-conditioning not-fitted"]],
+  ["There is no air in the tires.", []],
+  ["Tires are mismatched, two from 2015 and two from 2019.", []],
+  ["The right rear light does not work.", ["electrics.lamps no @right-tail"]],
+  ["The rear doors close well.", []],
+  ["The doors open and close nice and solid.", ["doors.latches yes @left-front-door,right-front-door"]],
+  [
+    "The driver's door doesn't close right unless you slam it.",
+    ["doors.latches intermittent @left-front-door"],
+  ],
+])("counted, placed and closed: %s", (text, expected) => {
+  expect(claimsIn(text)).toEqual(expected);
+});
+
+test.each([
+  [
+    "No smoke from the exhaust. There is an oil leak. It's coming from the valve cover.",
+    ["driveline.leaks-before drip @valve-covers", "engine.smoke-warm none"],
+  ],
+  [
+    "The car was painted in 2013. | What about that bubble there? | Yeah, that's rust on the left front fender.",
+    ["body.faults corrosion @left-front-fender", "body.paint-history refinished @14"],
+  ],
+  ["There's rust coming back on the left front fender.", ["body.faults corrosion @left-front-fender"]],
+  ["It was sprayed in the original color.", ["body.paint-history refinished @14"]],
+  [
+    "The floor has never been welded.",
+    ["underbody.floor-pans -patch @4", "underbody.floor-repair as-built @4"],
+  ],
+  ["The odometer shows 34,500 miles, but it can be 134,500.", ["identity.odometer 34500 mi"]],
+])("what a question, an exhaust and a doubt leave open: %s", (text, expected) => {
+  expect(claimsIn(text)).toEqual(expected);
+});

@@ -17,6 +17,8 @@ export const isPronoun = (tokens: readonly RepairedToken[], { from, to, unit, va
   unit === undefined &&
   to - from === 1 &&
   tokens[from]?.stem === "one" &&
+  // "I've got one key" counts.
+  tokens[to]?.stem !== "key" &&
   (tokens[to]?.stem === "of" ||
     (!/^(?:on|number|cylinder|and|,)$/u.test(tokens[from - 1]?.stem ?? "") &&
       numberAt(tokens, from - 1) === undefined));

@@ -77,6 +77,8 @@ export const spokenOf = (draft: Draft, breath: Breath): readonly Entry[] => {
     ? entries.filter(({ subjects }) => !subjects.every(({ id }) => id === "all-panels"))
     : entries;
   if (named.length === 0 && isOfWholeCar(draft, breath)) return wholeCar(draft, breath);
+  // "No smoke from the exhaust. There is an oil leak": no exhaust leaks oil.
+  if (isOilLeak(draft, named)) draft.state.entries = [];
   const others = named.filter((entry) => !isLeaks(entry));
   const isOfView = piece.join !== "start" || /^(?:these|those|they|this one)\b/u.test(text);
   const inView = isOfView && draft.state.entries.length > 0;
@@ -118,6 +120,16 @@ export const inTrunk = (draft: Draft, breath: Breath): Breath => {
     ? breath
     : { ...breath, entries: [entryOf(trunk, sides, piece.from, text, false)] };
 };
+
+const isOilLeak = ({ state, tokens }: Draft, named: readonly Entry[]): boolean =>
+  named.length > 0 &&
+  named.every(isLeaks) &&
+  named.some(({ from, to }) =>
+    tokens.slice(from, to).some(({ stem }) => /^(?:oil|fluid|water|coolant|fuel)$/u.test(stem)),
+  ) &&
+  state.entries.every(({ subjects }) =>
+    subjects.every(({ id }) => /^(?:smoke|exhaust|cold-start|noise)$/u.test(id)),
+  );
 
 /** "The exhaust is rusty. It doesn't leak": of what can leak and was spoken of in the sentence before. */
 const isOfLeaking = ({ state }: Draft, { piece, text }: Breath): boolean =>

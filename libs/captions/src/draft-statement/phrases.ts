@@ -68,7 +68,7 @@ export const OF_VIEW =
   /^(?:(?:but|and|no|yes|well|so|sadly|unfortunately) )*(?:it|they|that|this|those|these|she|he|neither|none|one|mine)?\s?(?:(?:still|also|really|just) )?(?:is|are|was|do|does|did|has|have|will|can|s|not)\b/u;
 
 export const OF_CAR =
-  /^(?:(?:and|so|now|but) )*(?:it|she|he|the car|this car|this one|the old girl) (?:is|s|was|has|have|had|got|been)\b/u;
+  /^(?:(?:and|so|now|but) )*(?:it|she|he|(?:the )?car|this car|(?:the )?whole car|(?:the )?(?:whole )?(?:truck|body|thing)|this one|(?:the )?old girl) (?:is|s|was|has|have|had|got|been)\b/u;
 
 /** "I had it painted", "my uncle repainted it". */
 export const HAD_IT_DONE =

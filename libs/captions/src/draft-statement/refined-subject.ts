@@ -43,6 +43,12 @@ const ofForm = (talk: Talk, { id }: Subject, { text }: Breath, entry: Entry): st
   if (id === "hood" && talk.hoodIsTop && isHood) return "top";
   const isOpen = /^(?:convertible|roadster)$/u.test(talk.context.form.body);
   if (id === "rear-window" && isOpen && !/\bglass\b/u.test(`${entry.context} ${text}`)) return "top-window";
+  // "The right rear light" is a tail light.
+  const isOneBehind =
+    !entry.plural &&
+    entry.sides.adds.includes("rear") &&
+    entry.sides.adds.some((add) => /^(?:left|right|driver|passenger)$/u.test(add));
+  if (id === "lamps" && isOneBehind) return "tail-lamp";
   // "Right rear wing" is the quarter.
   return id === "fender" && entry.sides.adds.includes("rear") ? "quarter" : undefined;
 };

@@ -40,8 +40,16 @@ export const sided = (add: string, form: VehicleForm): string => {
 /** Of places, those a side asks for; a side that tells none of them apart asks for all. */
 const onSide = (places: readonly string[], add: string): readonly string[] => {
   const kept = places.filter((place) => partsOf(place).includes(add));
-  return kept.length > 0 ? kept : places;
+  if (kept.length > 0) return kept;
+  // "The rear doors", of a car that has two: all there are stand at the other end.
+  const other = ENDS_APART[add];
+  const areElsewhere =
+    other !== undefined &&
+    places.length > 0 &&
+    places.every((place) => partsOf(place).includes(other) && place.endsWith("-door"));
+  return areElsewhere ? [] : places;
 };
+const ENDS_APART: Readonly<Record<string, string>> = { front: "rear", rear: "front" };
 
 const tellsApart = (places: readonly string[], add: string): boolean =>
   places.some((place) => partsOf(place).includes(add));

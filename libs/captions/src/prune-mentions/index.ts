@@ -75,6 +75,9 @@ const insideSaid = (
         one.is === "said" && isOver(one, subject) && one.meanings.every(({ is }) => is === "condition"),
     );
 
+const GOES_BACK =
+  /^(?:come|coming|came|go|going|went|get|got|bring|brought|cut|peel|look|date|dated|give|gave|hold)$/u;
+
 /** "Right here", "right at the edge", "five millimeters left" are no sides. */
 const isNoPlace = (
   tokens: readonly RepairedToken[],
@@ -96,6 +99,8 @@ const isNoPlace = (
     .some((one) => one.is === "subject" && one.from === mention.to);
   if (isOfPart && stem === "left") return false;
   const after = tokens[mention.to]?.stem ?? "";
+  // "Rust coming back", "I put it back".
+  if (stem === "back" && GOES_BACK.test(tokens[mention.from - 1]?.stem ?? "")) return true;
   // "Rust at the rear edge": where on the panel.
   if (/^(?:front|rear)$/u.test(stem) && /^(?:edge|lip|half|face)$/u.test(after)) return true;
   if (stem === "behind") return /^(?:the|a|an|that|my|it|both|each|your|those)$/u.test(after);

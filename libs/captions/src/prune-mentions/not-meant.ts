@@ -21,6 +21,11 @@ export const NOT_MEANT: readonly Rule[] = [
   { subject: /^gauges$/u, before: /^(?:on|by|my)$/u },
   { subject: /^door-seals$/u, before: /^(?:is|are)$/u },
   { subject: /^air-conditioning$/u, before: /^(?:in|of|by|fresh)$/u },
+  {
+    subject: /^air-conditioning$/u,
+    after:
+      /^(?:bubble|leak|filter|cleaner|bag|dam|ride|shock|pressure|pump|gap|intake|line|vent|lock|coming|pocket|in)$/u,
+  },
   { subject: /^registration$/u, after: /^(?:welded|let|riveted|over)$/u },
   { subject: /^hood$/u, before: /^(?:pop|open|lift|raise|shut|close)$/u },
   { subject: /^tire-size$/u, before: /^full$/u },

@@ -170,6 +170,15 @@ const wasNew = (tokens: Tokens, { from, to }: Mention): boolean =>
   /^(?:was|were)$/u.test(stemAt(tokens, from - 1)) &&
   /^(?:when|then|once|back)$/u.test(stemAt(tokens, to));
 
+/** "All four doors close nice and solid": how they close. */
+const isHowItCloses = (tokens: Tokens, { from, to }: Mention): boolean =>
+  /^(?:solid|tight|firm)$/u.test(stemAt(tokens, from)) &&
+  to === from + 1 &&
+  tokens
+    .slice(Math.max(0, from - 4), from)
+    .some(({ stem }) => /^(?:close|shut|closing|shutting|latch|thunk)$/u.test(stem)) &&
+  !tokens.slice(Math.max(0, from - 4), from).some(({ stem }) => /^(?:is|are|s)$/u.test(stem));
+
 /** "She sounds mean": the verb, and no sound metal. */
 const isVerbSound = (tokens: Tokens, { from, to }: Mention): boolean =>
   stemAt(tokens, from) === "sound" && tokens[from]?.plural === true && to === from + 1;
@@ -188,6 +197,7 @@ const isKeptCovered = (tokens: Tokens, { from }: Mention): boolean =>
 const CHECKS = [
   byRule,
   isVerbSound,
+  isHowItCloses,
   wasNew,
   isWorkOn,
   isReadOff,

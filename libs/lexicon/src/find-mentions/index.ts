@@ -95,6 +95,17 @@ const halfAt = (tokens: readonly RepairedToken[], at: number) => {
   return part !== undefined && part.value < 1 ? part : undefined;
 };
 
+/** "A couple of inches": two, where a unit stands behind. */
+const coupleAt = (tokens: readonly RepairedToken[], at: number, compiled: CompiledLexicon) => {
+  const from = tokens[at]?.stem === "a" ? at + 1 : at;
+  if (tokens[from]?.stem !== "couple") return undefined;
+  const to = tokens[from + 1]?.stem === "of" ? from + 2 : from + 1;
+  const measure = unitAt(tokens, to, compiled);
+  return measure === undefined || tokens[to]?.stem.startsWith("inch") !== true
+    ? undefined
+    : { value: 2, from: at, to };
+};
+
 const numberMention = (
   tokens: readonly RepairedToken[],
   at: number,
@@ -109,7 +120,10 @@ const numberMention = (
   const article = /^an?$/u.test(tokens[at]?.stem ?? "") ? at + 1 : at;
   const measure = unitAt(tokens, article, compiled);
   const isOne = measure !== undefined && (article > at || halfAt(tokens, measure.to) !== undefined);
-  const number = numberAt(tokens, at) ?? (isOne ? { value: 1, from: at, to: article } : undefined);
+  const number =
+    numberAt(tokens, at) ??
+    coupleAt(tokens, at, compiled) ??
+    (isOne ? { value: 1, from: at, to: article } : undefined);
   if (number === undefined) return undefined;
   const next =
     unitAt(tokens, number.to, compiled) ?? unitAt(tokens, afterArticle(tokens, number.to), compiled);

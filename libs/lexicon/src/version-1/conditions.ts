@@ -158,7 +158,7 @@ export const conditions: readonly Condition[] = [
   ),
   condition("is out; s out; are out; out cold; lamp/light/bulb out; one out", { working: "no" }),
   condition(
-    "intermittent; intermittently; erratic; jumpy; unreliable; hit and miss; iffy; bit iffy; lazy; weak; a bit weak; feeble; on its way out; sometimes; now and then; flicker; temperamental; sticks; stick; on and off; when it feels like it; comes and goes; when it wants to; when it wants; some of the time; most of the time; every now and then; now and again; have to lift; have to help it; got to help it; have to slam; got to lift; got to slam; need to lift; need lifting; lift it to; lift up to close; lift up to shut; lift up to get; need a slam; need a good slam; need slamming; have to jiggle; need a jiggle; a bit sticky; sticky; takes a couple of goes",
+    "intermittent; intermittently; erratic; jumpy; unreliable; hit and miss; iffy; bit iffy; lazy; weak; a bit weak; feeble; on its way out; sometimes; now and then; flicker; temperamental; sticks; stick; on and off; when it feels like it; unless you slam; unless you lift; unless you pull; unless you push; unless you jiggle; unless you help; comes and goes; when it wants to; when it wants; some of the time; most of the time; every now and then; now and again; have to lift; have to help it; got to help it; have to slam; got to lift; got to slam; need to lift; need lifting; lift it to; lift up to close; lift up to shut; lift up to get; need a slam; need a good slam; need slamming; have to jiggle; need a jiggle; a bit sticky; sticky; takes a couple of goes",
     { working: "intermittent" },
   ),
   condition(

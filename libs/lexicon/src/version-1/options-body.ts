@@ -91,7 +91,7 @@ export const bodyOptions: readonly OptionWords[] = [
       "original paint; original; factory paint; first paint; paint it came with; factory finish; paint is original; untouched paint; paint is all original; never painted; never resprayed; never repainted; single stage original",
     blended: "blended; blended in; partly painted; blown in; been touched up",
     refinished:
-      "refinished; had a respray; been resprayed; been painted; done in; color change; been sprayed; had paint; resprayed; repainted; respray; repaint; painted; been painted; had paint; new paint; paint work done; paint work; pain work done; fresh paint; redone paint; older respray; had some paint; repaint done; painting is made new; paint is made new; painted again; paint s been done; paint has been done; paint was done; paint been done; paint is done; was redone; been redone; got redone; is redone",
+      "refinished; had a respray; been resprayed; been painted; done in; color change; been sprayed; had paint; resprayed; repainted; respray; repaint; painted; been painted; had paint; new paint; paint work done; paint work; pain work done; fresh paint; redone paint; older respray; had some paint; repaint done; painting is made new; paint is made new; painted again; paint s been done; paint has been done; paint was done; paint been done; paint is done; was redone; been redone; got redone; is redone; was sprayed; sprayed; painted/repainted/sprayed/resprayed in the original color; painted/repainted/sprayed/resprayed in its original color; painted/repainted/sprayed/resprayed the original color",
     repaired:
       "repaired and painted; repaired; been repaired; repair done; repaired and refinished; bodywork done; body work done",
   }),

@@ -67,7 +67,7 @@ export const chassisOptions: readonly OptionWords[] = [
       straight:
         "brake straight; stop straight; straight; dead straight under braking; do not pull; does not pull; not pull; straight under braking; pull up straight; pull up square; pull up square and true; stop square; square; stops straight; brakes in a straight line; no pull",
       "slight-pull":
-        "touch of a pull; pull a touch; tiny pull; a hair to the left; a hair to the right; slight pull; pull slightly; pulls a little; pulls slightly; pull a bit",
+        "touch of a pull; pull a touch; tiny pull; a hair to the left; a hair to the right; slight pull; pull slightly; pull very slightly; pull ever so slightly; pull just a little; pull a little bit; pulls a little; pulls slightly; pull a bit",
       "pulls-left": "pull left; pull to the left; pulls to the left; drag left; pulls to the nearside",
       "pulls-right": "pull right; pull to the right; pulls to the right; drag right; pulls to the offside",
       pulls: "pull to one side",

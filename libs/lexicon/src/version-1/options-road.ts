@@ -37,7 +37,8 @@ export const roadOptions: readonly OptionWords[] = [
       straight:
         "track straight; run straight; tracks straight; tracks true; goes straight; drive straight; straight down the road; drives straight; straight as a die; run true; goes down the road straight; straight and true; hands off straight; holds a straight line; does not wander; stays in its lane; drives nice and straight; drive nice and straight; down the road nice and straight; straight and level; goes straight down the road; arrow straight; straight as an arrow down the road; drive arrow straight",
       drifts: "drift; drifts left; drifts to the",
-      wanders: "wander; wanders; vague; all over the road; tramline",
+      wanders:
+        "wander a bit; wander a little; wander around; wander on the road; steering wander; wander; wanders; vague; all over the road; tramline",
       pulls: "pull on the highway; pulls while driving",
     },
     true,

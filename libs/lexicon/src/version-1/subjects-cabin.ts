@@ -32,7 +32,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "trunk",
     ["trunk.damp", "trunk.floor"],
-    "trunk; boot; cargo area/bay/space/compartment; luggage area/compartment/place/room/space; trunk room/space; spare tire/wheel well; spare well; wheel well in the trunk",
+    "trunk; boot; cargo area/bay/space/compartment/room; load room; luggage area/compartment/place/room/space; trunk room/space; spare tire/wheel well; spare well; wheel well in the trunk",
   ),
   subject("seats", SEAT, "seat; upholstery; leather; seat cover; bench; sofa"),
   subject(
@@ -204,7 +204,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "air-conditioning",
     ["electrics.air-conditioning", "electrics.vent-temperature"],
-    "ac compressor; air conditioner; air conditioning compressor; air conditioning; air conditioner; the air; a c; ac; aircon; air con; factory air; have/has/had/any/got/with air (conditioning); air blow",
+    "ac compressor; air conditioner; air conditioning compressor; air conditioning; air conditioner; the air; a c; ac; aircon; air con; factory air; have/has/had/any/got/with/no air (conditioning); no air in it/this/here; air in it/this/here; air blow",
   ),
   subject("vent-temperature", ["electrics.vent-temperature"], "vent temperature; at the vent"),
   subject("radio", ["electrics.radio"], "radio; stereo; wireless; tape deck; cassette player"),

@@ -63,7 +63,7 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "smoke",
     ["engine.smoke-warm", "engine.smoke-cold", "engine.smoke-overrun"],
-    "smoke; smoking; exhaust smoke; smokes",
+    "smoke; smoky; smoking; exhaust smoke; smokes",
   ),
   subject("noise", ["engine.noise"], "engine noise; valve train; lifter; tappet"),
   subject(

@@ -183,7 +183,7 @@ export const underSubjects: readonly Subject[] = [
   subject(
     "free-play",
     ["steering.free-play"],
-    "steering (free) play; play in the steering; play at the (steering) wheel; free play at the rim; slop in the steering; free play; steering; play at the rim; slop at the wheel; slack in the steering; play in the wheel; slop in the wheel; slack in the wheel; give in the steering",
+    "steering (free) play; play in the steering; play at the (steering) wheel; free play at the rim; slop in the steering; free play; steering; play at the rim; slop at the wheel; slack in the steering; play in the wheel; slop in the wheel; slack in the wheel; give in the steering; play in the box; play in the steering box",
   ),
   subject("ball-joints", ["steering.ball-joint-play", "steering.ball-joint-seals"], "ball joint"),
   subject(
