@@ -53,6 +53,13 @@ export const marks: Marks = {
       /\b(?:manual|auto\w*|\d[- ]?speed|(?:three|four|five|six)[- ]?speed|overdrive|pre-?selector)\b/iu,
   },
   needs: {
+    "electrics.speedometer": /speed|mph/iu,
+    "electrics.fuel-gauge": /\b(?:fuel|petrol|gas|tank|empty|full)\b/iu,
+    "electrics.temperature-gauge": /\b(?:temp\w*|water|coolant)\b/iu,
+    "electrics.oil-gauge": /\boil\b/iu,
+    "electrics.charge-gauge":
+      /\b(?:charg\w*|am(?:p|meter)s?|volt\w*|alternator|dynamo|generator|battery)\b/iu,
+    "electrics.tachometer": /\b(?:tach\w*|revs?|rev\w*|rpm)\b/iu,
     "body.paint-thickness": /^(?!.*\b(?:gaps?|hinges?|shut ?lines?|drop)\b)/isu,
     "body.paint-highest": /^(?!.*\b(?:gaps?|hinges?|shut ?lines?|drop)\b)/isu,
     "body.faults": /^(?!.*\b(?:gaps?|shut ?lines?)\b)/isu,
@@ -95,6 +102,10 @@ export const marks: Marks = {
       /^(?=.*\bnames?\b)(?!.*\b(?:hand|present|seen|shown|held|have|here|office|file|possession)\b)/iu,
   },
   instead: {
+    "engine.oil-pressure-idle": [
+      /^(?!.*\b(?:idle|tick-?over)\b).*(?:\b[2-4][05]00\b|\bcruis|\bat speed\b)/isu,
+      "engine.oil-pressure-2000",
+    ],
     "electrics.lamps": [/\blens(?:es)?\b/iu, "brightwork.lenses"],
     "electrics.heat": [
       /^(?!.*\b(?:hot|cold|\w*warm|heats?|heat)\b).*\b(?:blows?|blowing|blower|fan|motor|speeds?)\b/isu,

@@ -1,6 +1,7 @@
 import type { Answer } from "@evenhand/shared/answer";
 import type { FaultKind, Item } from "@evenhand/shared/sheet";
 import { convert, dimensionOf } from "@evenhand/measurement/unit";
+import { labelOf } from "../label/index.ts";
 import { numbersOf } from "../read-value/numbers.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 import type { Sensed } from "../sensed-words/index.ts";
@@ -81,6 +82,22 @@ const isGood = (text: string, item: Item): boolean =>
 
 const none: Answer = { kind: "faults", found: [], denied: "all" };
 
+/** So many, or so much, of what the heading names. */
+const AMOUNT =
+  /^(?:one|two|three|four|a few|few|several|some|many|small|minor|slight|light|heavy|surface|bad|large|\d{1,2}x?)\b/i;
+
+/** `Dents | Rust` over a panel: `none` denies what its own heading names, and `one small` finds it. */
+const underHeading = (asked: Asked): Answered | undefined => {
+  const text = asked.value.text.trim();
+  const heading = asked.labels.at(-1);
+  if (heading === undefined || asked.labels.length < 2) return undefined;
+  const kinds = foundIn(asked, heading.text).found;
+  if (kinds.length === 0 || labelOf(heading.text).stems.length > 2) return undefined;
+  if (/^(?:none|no|nil|0)[.!]?$/i.test(text))
+    return answered({ kind: "faults", found: [], denied: kinds.map(({ kind }) => kind) });
+  return AMOUNT.test(text) ? answered({ kind: "faults", found: kinds, denied: [] }, false) : undefined;
+};
+
 /** `Any rust? | yes | bubbles`: what the remark says of the same family is what was found. */
 const moreExact = (asked: readonly Fault[], noted: readonly Fault[], { faultKinds }: Asked): Fault[] => {
   const familyOf = ({ kind }: Fault): string | undefined => faultKinds.get(kind)?.family;
@@ -120,6 +137,8 @@ export const faultsOf = (asked: Asked): Answered => {
   const { value, note } = asked;
   const own = foundIn(asked, [value.text, value.remark ?? ""].join(" "));
   if (own.found.length > 0) return answered({ kind: "faults", found: own.found, denied: own.denied });
+  const under = underHeading(asked);
+  if (under !== undefined) return under;
   const asking = byQuestion(asked);
   if (asking !== undefined) return asking;
   const noted = foundIn(asked, note);

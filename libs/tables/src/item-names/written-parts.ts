@@ -129,7 +129,7 @@ export const writtenParts: readonly Written[] = [
   name("timing; ignition timing; ignition timing btdc", "engine.timing"),
   name("coolant; antifreeze; coolant condition; water", "engine.coolant engine.freeze-point"),
   name(
-    "freeze point; freezing point; coolant freezing point; coolant freeze point; antifreeze protection; freeze protection; coolant protection",
+    "freeze point; freezing point; coolant freezing point; coolant freeze point; antifreeze protection; frost protection; antifreeze strength; freeze protection; coolant protection",
     "engine.freeze-point",
   ),
   name("fan belt; belt; drive belt; v belt", "engine.belts"),

@@ -35,12 +35,35 @@ type Answering = { readonly one: Asked; readonly meant: Meant | undefined };
 /** So many places are said of an item as a whole, and what a row says of one of them comes first. */
 const GENERAL = 5;
 
-/** `Lights | all work` after `Indicators | N/S front out`, wherever the rows stand. */
-export const generalLast = (all: readonly Answering[]): readonly Answering[] => {
-  const isGeneral = ({ one, meant }: Answering): boolean =>
-    meant !== undefined && meant.positions.length >= GENERAL && !isOfOthers(one.claim);
-  const general = all.filter(isGeneral);
-  return general.length === 0 ? all : [...all.filter((one) => !isGeneral(one)), ...general];
+/**
+ * In the order in which they may answer: what is said of one place before what is said of all (`Lights | all work` after `Indicators | N/S
+ * front out`, wherever the rows stand), and last what another claim fits better.
+ */
+export const inOrder = (all: readonly Answering[]): readonly Answering[] => {
+  const rank = ({ one, meant }: Answering): number => {
+    if (meant === undefined) return 2;
+    return meant.positions.length >= GENERAL && !isOfOthers(one.claim) ? 1 : 0;
+  };
+  return [0, 1, 2].flatMap((own) => all.filter((one) => rank(one) === own));
+};
+
+type Faults = Extract<FindingInput["answer"], { kind: "faults" }>;
+
+/** Whether one says that there are none at all and the other finds some. */
+const contradict = (one: Faults, other: Faults): boolean => one.denied === "all" && other.found.length > 0;
+
+const bothFaults = (one: Faults, other: Faults): Faults => {
+  const found = [
+    ...one.found,
+    ...other.found.filter(({ kind }) => one.found.every((has) => has.kind !== kind)),
+  ];
+  if (one.denied === "all" && other.denied === "all" && found.length === 0) return one;
+  const denied = [one, other].flatMap((each) => (each.denied === "all" ? [] : (each.denied ?? [])));
+  return {
+    kind: "faults",
+    found,
+    denied: [...new Set(denied)].filter((kind) => found.every((has) => has.kind !== kind)),
+  };
 };
 
 const keyOf = ({ item }: Meant, position: string): string => `${item.id} ${position}`;
@@ -69,7 +92,24 @@ export class Ends {
       : free;
   }
 
-  /** `Exhaust hangers | good | broken` under left and right: one place cannot be both, and is neither for sure. */
+  /** `Dents | Rust` over one panel: what both columns say of its faults. */
+  private merge({ read, claim }: Asked, meant: Meant): boolean {
+    if (meant.answer.kind !== "faults") return false;
+    const { findings } = this.of(read);
+    let merged = 0;
+    for (const [at, before] of findings.entries()) {
+      const { finding } = before;
+      const isSame = finding.item === meant.item.id && meant.positions.includes(finding.position ?? "");
+      if (!isSame || before.column === claim.column || finding.answer.kind !== "faults") continue;
+      if (contradict(finding.answer, meant.answer) || contradict(meant.answer, finding.answer)) continue;
+      const answer = bothFaults(finding.answer, meant.answer);
+      findings[at] = { ...before, finding: { ...finding, answer }, sure: before.sure && meant.sure };
+      merged += 1;
+    }
+    return merged > 0 && merged === meant.positions.length;
+  }
+
+  /** `Exhaust hangers | good | broken` under left and right: one place cannot be both, and praise of it is taken back. */
   private withdraw({ read, claim }: Asked, meant: Meant): boolean {
     const answer = JSON.stringify(meant.answer);
     const against = meant.positions.filter((position) => {
@@ -104,7 +144,8 @@ export class Ends {
       return this.refuse(asked, "no-place", meant.item.id);
     if (meant === undefined || free.length === 0) {
       const [rival] = proposal.meant;
-      const both = rival !== undefined && this.withdraw(asked, rival);
+      if (rival !== undefined && this.merge(asked, rival)) return undefined;
+      const both = rival?.bad === true && this.withdraw(asked, rival);
       return this.refuse(asked, both ? "several-answers" : "twice", rival?.item.id);
     }
     return this.put(asked, meant, free);

@@ -17,7 +17,7 @@ import { legendOf, marksOf } from "../legends/index.ts";
 import { readValue } from "../read-value/index.ts";
 import { settlePlaces } from "../settle-places/index.ts";
 import type { Claim } from "../table-claims/index.ts";
-import { Ends, generalLast } from "./ends.ts";
+import { Ends, inOrder } from "./ends.ts";
 import type { Ended } from "./ends.ts";
 import type { RowOutcome, TableDraft } from "./outcome.ts";
 import { rowsOf, rowText } from "./rows.ts";
@@ -227,7 +227,7 @@ export const readTable = (book: Book, sheet: Sheet, context: TableContext = {}):
     one,
     meant: isOfOthers(one.claim) && one.proposal.ok ? one.proposal.meant[0] : settled.get(at),
   }));
-  for (const { one, meant } of generalLast(answering)) ends.add(one, meant);
+  for (const { one, meant } of inOrder(answering)) ends.add(one, meant);
   return {
     rows: rows.map(({ grid, read }) => outcomeOf(grid, read, ends.byRow.get(read))),
     scales: [...ends.scales.values()],

@@ -123,3 +123,38 @@ test("cracking is a fault of what cracks, and a wear of what wears", () => {
   expect(row("Tyre sidewall LF,Cracking,")).toContain('wheels.tire-faults@left-front [{"kind":"crack"}]');
   expect(row("Fan belt,cracking,")).toContain('"heavy-wear"');
 });
+
+test("of a panel with a column for dents and one for rust both are said, and neither denies the other", () => {
+  const heading = "Panel,Gauge (um),Dents,Rust,Comment";
+  for (const [written, found] of [
+    ["Roof,122,One small,None,", ["dent"]],
+    ["Roof,100,None,Bubbles,", ["blister"]],
+    ["Roof,100,None,Surface,", ["corrosion"]],
+    ["Roof,100,two,slight,", ["dent", "corrosion"]],
+    ["Roof,100,None,None,", []],
+  ] as const) {
+    const [, one] = outcomes(`${heading}\n${written}\nHood,99,None,None,\n`);
+    const faults = one?.findings.map(({ finding }) => finding.answer).find(({ kind }) => kind === "faults");
+    expect(faults).toMatchObject({ found: found.map((kind) => ({ kind })) });
+  }
+  const [, none] = outcomes(`${heading}\nRoof,100,None,None,\nHood,99,None,None,\n`);
+  expect(
+    none?.findings.find(({ finding }) => finding.answer.kind === "faults")?.finding.answer,
+  ).toMatchObject({
+    denied: ["dent", "corrosion"],
+  });
+});
+
+test("oil pressure is of the speed it was read at, and gauges by no name are none of them", () => {
+  expect(row("Oil pressure hot,45 psi at 2000 rpm,")).toContain("engine.oil-pressure-2000");
+  expect(row("Oil pressure hot,20 psi at idle,")).toContain("engine.oil-pressure-idle");
+  expect(row("Gauges,ok,")).toBe("refused");
+  expect(row("Frost protection,-25 C,")).toContain("engine.freeze-point");
+});
+
+test("what is without effect or defective does not work", () => {
+  for (const words of ["without effect", "no effect", "defective", "faulty"])
+    expect(row(`Handbrake,${words},`)).toBe('brakes.parking-brake@ "no"');
+  expect(row("Indicators,front right defective,")).toBe('electrics.lamps@right-front-turn "no"');
+  expect(row("Transmission,4,", "Item,Rating (1-5),Notes")).toContain("road.shifts");
+});

@@ -91,7 +91,8 @@ const SHIFTS = /\b(?:shift|slip|crunch|grind|jump|notch|drop|leak)/i;
 const saysOfPart = (label: string, claims: readonly Claim[]): boolean =>
   /^(?:transmission|trim|doors|colou?r)\b/i.test(label.trim()) &&
   claims.some(
-    ({ value }) =>
+    ({ value, rated }) =>
+      rated === true ||
       value.outcome !== undefined ||
       sensedIn(value.text).length > 0 ||
       SHIFTS.test(value.text) ||

@@ -39,7 +39,7 @@ const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
   ["replated; re plated; rechromed", { grade: "as-new" }, { general: "new" }],
   ["filled", { fault: "filler" }],
   [
-    "ineffective; inoperable; nonfunctional; malfunctioning; malfunction; hardly works; barely works; does nothing",
+    "ineffective; without effect; no effect; defective; faulty; inoperable; nonfunctional; malfunctioning; malfunction; hardly works; barely works; does nothing",
     { working: "no" },
     { general: "bad" },
   ],
