@@ -24,6 +24,7 @@ import { takenDifference } from "../use-allowed/index.ts";
 import { whyCorrected } from "./corrected.ts";
 import { clauseMessages, lineMessages, limitCall, reportName, reportSays } from "./messages.ts";
 import type { LineId } from "./messages.ts";
+import { whyUnjudged } from "./unjudged.ts";
 
 /** One side's answer, with the scales its report describes. */
 export type SideAnswer = { readonly answer: Answer; readonly scales: readonly GradeScale[] };
@@ -322,6 +323,7 @@ export const sentence = (entry: Entry, context: SentenceContext): string => {
     ...figureValues(entry, context),
     ...atomValues(entry, item, context),
     ...notSeenReason(entry),
+    why: whyUnjudged(entry, item),
   };
   const line = formatMessage<string>(lineMessages.templates[id], values);
   const passes = passesClause(entry, reports);

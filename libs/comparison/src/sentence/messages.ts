@@ -132,9 +132,8 @@ export const lineMessages = defineMessages("line", {
   "borne-out-by-figures": "{A} {a}: nobody looked at it itself, and the figures that were found speak for it",
   "falls-to-figures": "{A} {a}: the figures that were found speak against it",
   "falls-to-figures-both": "{A} {a}, {B} {b}: the figures that were found speak against what was stated",
-  "found-without-yardstick": "{B} {b}; {theA} says nothing of it, and there is no figure to judge it by",
-  "found-without-yardstick-statement-unseen":
-    "{B} {b}; {theA} did not see it, and there is no figure to judge it by",
+  "found-without-yardstick": "{B} {b}; {theA} says nothing of it, and {why}",
+  "found-without-yardstick-statement-unseen": "{B} {b}; {theA} did not see it, and {why}",
   "seen-sound-not-stated": "{B} {b}, as it should be; {theA} says nothing of it",
   "seen-sound-statement-unseen": "{B} {b}, as it should be; {theA} did not see it",
   "other-kind": "The two answers are of different kinds and cannot be set against each other",
@@ -177,6 +176,11 @@ export const clauseMessages = defineMessages("clause", {
   "why.check-standard": "by the check standard of this visit this gauge {off}",
   "why.inspector-and-check-standard":
     "by the check standard of this visit and {hand} past pairs of reports this inspector with this gauge {off}",
+  "unjudged.nothing": "there is nothing to judge it by",
+  "unjudged.no-figure": "there is no figure to judge it by",
+  "unjudged.not-noted": "what would judge it was not noted with it",
+  "unjudged.between":
+    "it lies between what is ordinary and what is bad, so that it decides nothing by itself",
   "limit.min": "; at least {limit} is required: {calls}",
   "limit.max": "; at most {limit} is allowed: {calls}",
   "practice.min": "; common practice looks for at least {limit}: {calls}",

@@ -6,6 +6,7 @@ import type { Finding } from "@evenhand/shared/finding";
 import { Outcome, Standing } from "@evenhand/shared/outcome";
 import type { Report } from "@evenhand/shared/report";
 import { Severity } from "@evenhand/shared/severity";
+import type { UnitSymbol } from "@evenhand/shared/unit";
 import { finding, inspection, sheet, statement } from "../../testing/small-reports.ts";
 import { compare } from "../compare/index.ts";
 import type { CompareOptions } from "../compare/index.ts";
@@ -59,6 +60,12 @@ const play = (value: number) =>
 const treadInMillimeters = (value: number) =>
   about("wheels.tread-depth", "left-front")(
     { kind: "reading", unit: "mm", values: [{ value }, { value }, { value }] },
+    { instrument: "gauge" },
+  );
+
+const hot = (value: number) =>
+  about("road.temperature-after-20")(
+    { kind: "reading", unit: "degF", values: [{ value }] },
     { instrument: "gauge" },
   );
 
@@ -120,11 +127,6 @@ describe("a sentence about readings", () => {
   });
 
   it("gives a limit of a temperature by where it lies on the reader's scale", () => {
-    const hot = (value: number) =>
-      about("road.temperature-after-20")(
-        { kind: "reading", unit: "degF", values: [{ value }] },
-        { instrument: "gauge" },
-      );
     expect(say(hot(190), hot(240), gauged)[0]).toMatch(
       /; common practice looks for at most 102 °C \(216 °F\): /,
     );
@@ -189,6 +191,33 @@ const rust = (millimeters: number) => ({
   kind: "corrosion",
   spot: "lower-rear",
   extent: { value: millimeters, unit: "mm" as const },
+});
+
+const foundAlone = (
+  item: string,
+  position: string,
+  unit: UnitSymbol,
+  value: number,
+  more: Partial<Finding> = {},
+) =>
+  say(
+    null,
+    about(item, position)({ kind: "reading", unit, values: [{ value }] }, { instrument: "gauge", ...more }),
+  )[0];
+
+describe("a sentence about what nobody stated and nothing calls", () => {
+  it("says why: between ordinary and bad, a condition that was not noted, no figure at all, no reading", () => {
+    expect(foundAlone("body.paint-thickness", "hood", "um", 300)).toBe(
+      "Found 300 µm; the statement says nothing of it, and it lies between what is ordinary and what is bad, so that it decides " +
+        "nothing by itself.",
+    );
+    expect(foundAlone("brakes.drum-diameter", "left-rear", "in", 10.02)).toMatch(
+      /, and what would judge it was not noted with it\.$/,
+    );
+    expect(foundAlone("engine.timing", "", "deg", 11)).toMatch(/, and there is no figure to judge it by\.$/);
+    const path = about("engine.leak-down-path", "cylinder-1")({ kind: "choice", option: "crankcase" });
+    expect(say(null, path)[0]).toMatch(/, and there is nothing to judge it by\.$/);
+  });
 });
 
 describe("a sentence about faults", () => {
@@ -319,7 +348,7 @@ describe("a sentence about other answers", () => {
         headliner({ kind: "grade", scale: "percent", value: 90 }),
         { a: own, b: own },
       )[0],
-    ).toMatch(/^Stated two stars \(read as light wear or as new\), found 90% \(read as as new\): /);
+    ).toMatch(/^Stated two stars \(read as “light wear” or “as new”\), found 90% \(read as “as new”\): /);
   });
 
   it("says choices, presence and colors in words", () => {
@@ -341,7 +370,7 @@ describe("a sentence about other answers", () => {
       /^The two colors are 20\.\d+ ± 0\.\d+ ΔE₀₀ apart, more than the 2 ΔE₀₀ that matters\.$/,
     );
     expect(say(null, paint(40))).toEqual([
-      "Found L* 40.0, a* 10.0, b* −20.0; the statement says nothing of it, and there is no figure to judge it by.",
+      "Found L* 40.0, a* 10.0, b* −20.0; the statement says nothing of it, and there is nothing to judge it by.",
     ]);
   });
 
@@ -372,6 +401,7 @@ describe("the catalog", () => {
         "reason",
         "theA",
         "theB",
+        "why",
       ].toSorted(),
     );
   });

@@ -98,6 +98,7 @@ export const terms = defineMessages("term", {
   "answer.color": "L* {L}, a* {a}, b* {b}",
   "answer.color.first": "{color} ({count, plural, one {# reading} other {# readings}})",
   "grade.read-as": "{grade} (read as {house})",
+  "grade.quoted": "“{grade}”",
   "answer.working.yes": "works",
   "answer.working.no": "does not work",
   "answer.working.intermittent": "works now and then",

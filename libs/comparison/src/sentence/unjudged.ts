@@ -1,0 +1,20 @@
+import type { Entry } from "@evenhand/shared/comparison";
+import type { Item } from "@evenhand/shared/sheet";
+import { clauseMessages } from "./messages.ts";
+
+/**
+ * Why nothing is called of what was found and nobody stated: it lies between what is ordinary and what is bad; its figure asks for what
+ * was not noted; it has no figure; it is no reading.
+ *
+ * @example whyUnjudged(panelOf300Micrometers, paintThickness) // "it lies between what is ordinary and what is bad, …"
+ */
+export const whyUnjudged = (
+  { limits }: Pick<Entry, "limits">,
+  { reading }: Pick<Item, "reading">,
+): string => {
+  if (reading === undefined) return clauseMessages.say("unjudged.nothing");
+  const isJudged = limits?.some(({ b }) => b !== null) === true;
+  if (isJudged && reading.sound?.when === undefined) return clauseMessages.say("unjudged.between");
+  const hasFigures = reading.limits.length + reading.alarms.length > 0;
+  return clauseMessages.say(hasFigures ? "unjudged.not-noted" : "unjudged.no-figure");
+};
