@@ -53,6 +53,9 @@ export const marks: Marks = {
       /\b(?:manual|auto\w*|\d[- ]?speed|(?:three|four|five|six)[- ]?speed|overdrive|pre-?selector)\b/iu,
   },
   needs: {
+    "brakes.pedal-feel": /\b(?:pedal|feel\w*|firm|spong\w*|soft|hard|long|pump\w*|high|low)\b/iu,
+    "brakes.pedal-sink": /\b(?:pedal|sinks?|sank|creep\w*|holds?)\b/iu,
+    "road.braking": /^(?!.*\b(?:front|rear)\s+(?:brakes?|discs?|drums?)\b)/isu,
     "electrics.speedometer": /speed|mph/iu,
     "electrics.fuel-gauge": /\b(?:fuel|petrol|gas|tank|empty|full)\b/iu,
     "electrics.temperature-gauge": /\b(?:temp\w*|water|coolant)\b/iu,

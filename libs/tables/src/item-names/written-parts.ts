@@ -75,7 +75,7 @@ export const writtenParts: readonly Written[] = [
   name("headlining; headliner; roof lining", "interior.headliner"),
   name("dash; dash pad; dashboard; dash top", "interior.dash-top"),
   name("steering wheel; wheel rim", "interior.steering-wheel"),
-  name("door card; door panel; door trim", "interior.door-panels"),
+  name("door card; door panel; door trim; trim panel", "interior.door-panels"),
   name("pedal rubber; pedal pad; pedal wear; pedal", "interior.pedals"),
   name("seat belt; belt webbing; safety belt; seatbelt", "interior.belt-webbing"),
   name("driver seat; passenger seat; seat; rear seat; front seat; upholstery", "interior.seats"),

@@ -100,7 +100,7 @@ const EMPTY = new Set(
 );
 
 const ALL =
-  /\b(all|both|each|every|four corners|x ?4|all ?round|pair|set of|throughout|all over|everywhere)\b/i;
+  /\b(all|both|each|every|four corners|x ?4|all ?round|pair|set of|throughout|all over|everywhere|neither|none (?:of them )?works?|none working)\b/i;
 
 /** What people write short. No source: the trade's own habits. */
 const ABBREVIATIONS: Readonly<Record<string, string>> = {

@@ -12,6 +12,7 @@ import { propose } from "../propose/index.ts";
 import type { Proposal, Reading } from "../propose/reading.ts";
 import { proposeSettled } from "../propose/settled.ts";
 import type { SettledLine } from "../propose/settled.ts";
+import { outcomeOf } from "../outcome-words/index.ts";
 import type { Outcome } from "../outcome-words/index.ts";
 import { legendOf, marksOf } from "../legends/index.ts";
 import { readValue } from "../read-value/index.ts";
@@ -65,6 +66,12 @@ type Explained = {
   readonly letters: LetterGrades | undefined;
 };
 
+/** `NE | drums not removed`: the remark says why it was not seen. */
+const reasoned = (outcome: Outcome, note: string): Outcome => {
+  const noted = outcome.says === "unseen" ? outcomeOf(note) : undefined;
+  return noted?.says === "unseen" ? noted : outcome;
+};
+
 /** A letter that the sheet explains says what it stands for: a grade, or good and bad. */
 const marked = (claim: Claim, { marks, letters }: Explained): Claim => {
   const written = claim.value.text.trim().toLowerCase();
@@ -77,7 +84,11 @@ const marked = (claim: Claim, { marks, letters }: Explained): Claim => {
   if (outcome === undefined) return claim;
   if (claim.note === "" || outcome.says === "unseen") {
     const { numbers: _numbers, ...value } = claim.value;
-    return { ...claim, rated: false, value: { ...value, text: "", outcome, numeric: false } };
+    return {
+      ...claim,
+      rated: false,
+      value: { ...value, text: "", outcome: reasoned(outcome, claim.note), numeric: false },
+    };
   }
   // What was seen says more than its mark.
   const seen = readValue(claim.note, { comma: false });
@@ -163,7 +174,7 @@ const askAll = (
   return { asked, rows };
 };
 
-const outcomeOf = (grid: string, read: ReadRow, ended: Ended | undefined): RowOutcome => {
+const rowOutcome = (grid: string, read: ReadRow, ended: Ended | undefined): RowOutcome => {
   const base = { grid, row: read.row.number, text: rowText(read.row) };
   const { findings = [], refused = [] } = ended ?? {};
   if (findings.length > 0) return { ...base, end: "finding", findings, refused };
@@ -229,7 +240,7 @@ export const readTable = (book: Book, sheet: Sheet, context: TableContext = {}):
   }));
   for (const { one, meant } of inOrder(answering)) ends.add(one, meant);
   return {
-    rows: rows.map(({ grid, read }) => outcomeOf(grid, read, ends.byRow.get(read))),
+    rows: rows.map(({ grid, read }) => rowOutcome(grid, read, ends.byRow.get(read))),
     scales: [...ends.scales.values()],
     aside: book.aside,
   };

@@ -152,6 +152,34 @@ test("oil pressure is of the speed it was read at, and gauges by no name are non
   expect(row("Frost protection,-25 C,")).toContain("engine.freeze-point");
 });
 
+test("a figure measured counts before the grade beside it", () => {
+  const scale = "Component,Grade,Measured,Comments\nA excellent / B good / C average / D poor,,,";
+  for (const [written, item] of [
+    ["Hood,B,5 mils,", "body.paint-thickness"],
+    ["LF tire,B,8/32,", "wheels.tread-depth"],
+    ["Battery,B,12.5 V,", "electrics.volts-rest"],
+    ["Steering play,C,2 in,", "steering.free-play"],
+  ]) {
+    const [, , one] = outcomes(`${scale}\n${written}\nHeadliner,B,,\nCarpet,C,,\n`);
+    expect(one?.findings.map(({ finding }) => [finding.item, finding.answer.kind])).toEqual([
+      [item, "reading"],
+    ]);
+  }
+});
+
+test("why a part was not seen its remark says, and one pair of brakes is neither the pedal nor the road", () => {
+  const key = "Item,Code,Detail\nOK = satisfactory; W = worn; D = defective; NE = not examined,,";
+  const [, , one] = outcomes(`${key}\nRear brakes,NE,drums not removed\nHorn,OK,\nClock,D,\n`);
+  expect(one?.findings[0]?.finding.answer).toEqual({ kind: "not-seen", reason: "needs-dismantling" });
+  expect(row("Front brakes,OK,")).toBe("refused");
+  expect(row("Brakes,OK,")).toContain("road.braking");
+  expect(row("Turn signals,fail,none work").split("; ")).toHaveLength(4);
+});
+
+test("the color of a car is a fact, be it green", () => {
+  expect(outcomes("Vehicle: Penhallow Courier,Colour: green\nItem,Result\nHorn,ok\n")[0]?.end).toBe("note");
+});
+
 test("what is without effect or defective does not work", () => {
   for (const words of ["without effect", "no effect", "defective", "faulty"])
     expect(row(`Handbrake,${words},`)).toBe('brakes.parking-brake@ "no"');

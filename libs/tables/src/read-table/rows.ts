@@ -93,7 +93,7 @@ const saysOfPart = (label: string, claims: readonly Claim[]): boolean =>
   claims.some(
     ({ value, rated }) =>
       rated === true ||
-      value.outcome !== undefined ||
+      (value.outcome !== undefined && !/^colou?r/i.test(label.trim())) ||
       sensedIn(value.text).length > 0 ||
       SHIFTS.test(value.text) ||
       (/^doors\b/i.test(label.trim()) && !COUNTED.test(value.text)),

@@ -96,9 +96,15 @@ export const mainValue = (row: Row, plan: Plan, writing: Writing): Said | undefi
     return [{ value, column: column.index, rated: isRating(column, text) }];
   });
   const figures = said.filter(({ rated }) => rated !== true);
-  const value = joined([...figures, ...said.filter(({ rated }) => rated)].map((one) => one.value));
+  const marks = said.filter(({ rated }) => rated);
+  // `Battery | B | 12.5 V`: beside what was measured its mark says nothing more.
+  const measured = figures.filter(
+    ({ value: { numeric, numbers } }) => numeric && (numbers?.unit !== undefined || numbers?.of32 === true),
+  );
+  const value = joined((measured.length > 0 ? figures : [...figures, ...marks]).map((one) => one.value));
   if (value === undefined) return undefined;
-  return { value, column: said[0]?.column ?? 0, rated: figures.length === 0 };
+  const column = (measured[0] ?? said[0])?.column ?? 0;
+  return { value, column, rated: figures.length === 0 };
 };
 
 /** Words in a column of readings say something of them. */
