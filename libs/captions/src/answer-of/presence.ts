@@ -7,7 +7,8 @@ import type { SaidOf } from "./said.ts";
 const presence = (value: "present" | "absent"): Answer => ({ kind: "presence", value });
 
 /** "The build sheet is framed", "the window sticker says": there it is. */
-export const TOLD = /\b(?:is|s|say|show|go|go back|list|confirm|agree|hang)\b(?! not)/u;
+export const TOLD =
+  /\b(?:is|s|say|show|go|go back|list|confirm|agree|support|back|prove|match|hang)\b(?! not)/u;
 
 export const presenceAnswer = (item: Item, said: SaidOf, compiled: CompiledLexicon): Answer | undefined => {
   const [own] = optionsSaid(item, said);

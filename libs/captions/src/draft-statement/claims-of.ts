@@ -109,6 +109,8 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
   }
   // "Tonneau? In the boot": where it is, and no part anew.
   if (asked !== undefined && !isSaid && LEADS.has(draft.tokens[piece.from]?.stem ?? "")) return [];
+  // "What doesn't work is the clock and the radio"
+  if (WHAT_NOT_IS.test(breath.text)) state.list = { of: breath, denies: false };
   if (entries.length > 0) return isSaid ? sayOfNamed(draft, { ...breath, entries }) : nameOnly(draft, breath);
   if (isSaid) return sayOfView(draft, { ...breath, entries });
   if (
@@ -182,6 +184,8 @@ const WHAT_NOT = /^what (?:does|do|is|s) not\b/u;
 
 const EVERYTHING_WORKS =
   /^(?:(?:and|so|but|yes) )*(?:everything|it all|all of it)(?: on (?:it|the car|here|this car))? (?:work|function)(?: on (?:it|the car|here|this car))?(?: fine| great| like it should| as it should)?$/u;
+
+const WHAT_NOT_IS = /^(?:and |but )?what (?:does|do) not (?:work|function) (?:is|are|s)\b/u;
 
 /** What alone does not work, where all the rest does. */
 const sayOut = (draft: Draft, breath: Breath): readonly string[] => {

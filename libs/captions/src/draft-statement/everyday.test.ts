@@ -277,3 +277,42 @@ test.each([
 ])("what a question, an exhaust and a doubt leave open: %s", (text, expected) => {
   expect(claimsIn(text)).toEqual(expected);
 });
+
+test.each([
+  [
+    "The driver's seat is torn the rest are fine",
+    ["interior.seat-faults tear @left-front", "interior.seats even-wear @rear,right-front"],
+  ],
+  ["Has it been repainted? | Yeah, about fifteen years ago.", ["body.paint-history refinished @14"]],
+  [
+    "Do the gauges work? | Everything but the fuel gauge.",
+    [
+      "electrics.charge-gauge yes",
+      "electrics.fuel-gauge no",
+      "electrics.oil-gauge yes",
+      "electrics.speedometer yes",
+      "electrics.tachometer yes",
+      "electrics.temperature-gauge yes",
+    ],
+  ],
+  ["What doesn't work is the clock and the radio.", ["electrics.clock no", "electrics.radio no"]],
+  [
+    "The trunk is here. The spare's there. | Any water get in here? | No.",
+    ["trunk.damp dry", "trunk.spare present"],
+  ],
+  [
+    "is it the original engine it is it was rebuilt in two thousand ten",
+    ["engine.rebuild-claim rebuilt", "identity.originality original-to-car @engine"],
+  ],
+  ["The wheels have a scratch on the right front.", ["wheels.wheel-faults scratch @right-front"]],
+  ["The alloy wheels are bent on the left rear.", ["wheels.wheel-faults bend @left-rear"]],
+  ["The lights work. There's some light tapping until it warms up.", ["electrics.lamps yes @18", "engine.noise tick-cold"]],
+  [
+    "Oil pressure is 3 bar at idle and 5 bar at speed.",
+    ["engine.oil-pressure-2000 5 bar", "engine.oil-pressure-idle 3 bar"],
+  ],
+  ["The title is in my wife's name and mine.", ["identity.title-holder seller-in-hand"]],
+  ["The car was repainted in 2013.", ["body.paint-history refinished @14"]],
+])("answered, left over and named in full: %s", (text, expected) => {
+  expect(claimsIn(text)).toEqual(expected);
+});

@@ -5,7 +5,7 @@ import { ellipsisOf } from "./breath.ts";
 import type { Breath } from "./breath.ts";
 import { wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
-import { HAD_IT_DONE, OF_CAR, THIS_ONE } from "./phrases.ts";
+import { CAR_ASKED, HAD_IT_DONE, OF_CAR, THIS_ONE } from "./phrases.ts";
 
 export const isAside = (draft: Draft, { from }: Piece): boolean => {
   const start = draft.tokens[from]?.start ?? 0;
@@ -38,7 +38,8 @@ export const relevantTo = (draft: Draft, breath: Breath): Breath => {
     (breath.entries.length === 0 &&
       /^(?:weep|drip)$/u.test(meaning.option) &&
       /^there (?:is|s)\b/u.test(breath.text)) ||
-    (meaning.item === "body.paint-history" && (OF_CAR.test(breath.text) || HAD_IT_DONE.test(breath.text)));
+    (meaning.item === "body.paint-history" &&
+      [OF_CAR, HAD_IT_DONE, CAR_ASKED].some((one) => one.test(breath.text)));
   const words = breath.words.filter(({ meanings }) => meanings.some(counts));
   const isBare = words.length === 0 && breath.numbers.length === 0;
   return { ...breath, words, ellipsis: breath.ellipsis ?? ellipsisOf(breath.text, isBare) };

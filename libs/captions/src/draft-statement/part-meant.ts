@@ -113,9 +113,8 @@ export const inTrunk = (draft: Draft, breath: Breath): Breath => {
     draft.state.entries.every((one) =>
       one.subjects.every(({ items }) => items[0]?.startsWith("trunk.") === true),
     );
-  const isThere =
-    piece.from - draft.state.trunkAt <= NEAR_TRUNK &&
-    (IN_THERE.test(text) || (isAmongThings && IS_DRY.test(text)));
+  const isNear = piece.from - draft.state.trunkAt <= NEAR_TRUNK;
+  const isThere = (isNear && IN_THERE.test(text)) || (isAmongThings && IS_DRY.test(text));
   return trunk === undefined || !isBare || !isThere
     ? breath
     : { ...breath, entries: [entryOf(trunk, sides, piece.from, text, false)] };

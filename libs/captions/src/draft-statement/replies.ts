@@ -2,20 +2,24 @@ import type { Breath } from "./breath.ts";
 
 /** The whole of what was asked. */
 export const ALL_OF_THEM =
-  /^(?:all|all of (?:them|it|em)|every (?:single )?one|every (?:single )?one of (?:them|em)|the lot|the whole lot|both|both of them|they all do|they do)$/u;
+  /^(?:all|everything|everything (?:work|do|does)|all of (?:them|it|em)|every (?:single )?one|every (?:single )?one of (?:them|em)|the lot|the whole lot|both|both of them|they all do|they do)$/u;
 
 const WHO = "(?:it|they|(?:this|that) (?:one|car)|mine|ours|[a-z]+ s|she|he|that|this|both|you|i|we|there)";
 const DOES = "(?:is|s|has|does|do|are|have|will|did|was|were|had|can|should)";
 
 const YES = new RegExp(
   `^(?:(?:yes|oh|well|sure|always|of course|certainly|definitely|absolutely|indeed|very much) ?)*` +
-    `(?:yes|sure|sure (?:is|does|do|has)|of course|certainly|absolutely|definitely|indeed|correct|exactly|always|right enough|you bet|once|twice|all|all of them|every one|both|both of them|` +
+    `(?:yes|everything|everything (?:work|does)|all of it|sure|sure (?:is|does|do|has)|of course|certainly|absolutely|definitely|indeed|correct|exactly|always|right enough|you bet|once|twice|all|all of them|every one|both|both of them|` +
     `(?:that|it) (?:is|s) (?:right|correct|true)|` +
     `(?:it|they|she|he) (?:sure|certainly|still|always|all|both) ${DOES}|` +
     `(?:always|still|both|all|mostly) ${DOES}|${WHO}? ?${DOES}|` +
     `(?:i|we) (?:think|believe|guess|would say|reckon|should think|hope|would think) so|very well|very nicely|perfectly well|should do|probably|(?:as )?far as (?:i|we) know|i (?:believe|think) (?:it|they) ${DOES})$`,
   "u",
 );
+
+/** "Yeah, about fifteen years ago", "yes, before I got it". */
+const YES_WHEN =
+  /^yes (?:(?:about|around|maybe|back|like|in|oh) )*(?:(?:[a-z-]+ ){1,3}(?:year|month|week)s? (?:ago|back)|\d{4}|(?:nineteen|twenty)[a-z -]*|last (?:year|month|week|summer|spring|fall|winter|autumn)|before (?:i|we|my time)\b.*|(?:once|twice))$/u;
 
 /** "Three. Little ones.", "some", "just the one". */
 const SOME =
@@ -50,7 +54,7 @@ const ADDRESSED =
 export const replyOf = (text: string, countsAsYes = false): "yes" | "no" | undefined => {
   const plain = text.replace(ADDRESSED, "").replace(BEHIND, "");
   if (NO.test(plain)) return "no";
-  return YES.test(plain) || (countsAsYes && SOME.test(plain)) ? "yes" : undefined;
+  return YES.test(plain) || YES_WHEN.test(plain) || (countsAsYes && SOME.test(plain)) ? "yes" : undefined;
 };
 
 const ONLY_YES =

@@ -22,7 +22,7 @@ test.each([
   ["is the frame good underneath yeah it's solid", ["underbody.rails -corrosion -perforation @4"]],
   [
     "the spare's in here and the jack is in here is it dry yeah it's dry",
-    ["trunk.jack present", "trunk.spare present"],
+    ["trunk.damp dry", "trunk.jack present", "trunk.spare present"],
   ],
 ])("asked without marks: %s", (text, expected) => {
   expect(claimsIn(text)).toEqual(expected);

@@ -50,7 +50,8 @@ const wonders = (tokens: Tokens, at: number): boolean => {
     return false;
   if (one === "how") return /^(?:about|is|are|s|many|old|long|much)$/u.test(two) && three !== "it";
   return (
-    one === "what" && (two === "about" || (/^(?:is|s|are)$/u.test(two) && /^(?:the|on|your)$/u.test(three)))
+    one === "what" &&
+    (/^(?:about|happened)$/u.test(two) || (/^(?:is|s|are)$/u.test(two) && /^(?:the|on|your)$/u.test(three)))
   );
 };
 
@@ -108,6 +109,9 @@ const TAIL = /^(?:okay|anywhere|underneath|too|now|inside|yet|still|well|right|g
 /** Words that hang behind what is asked: "does it leak at all", "is the frame good underneath". */
 const withTail = (tokens: Tokens, mentions: readonly Mention[], at: number): number => {
   const [next, behind] = [stemAt(tokens, at), stemAt(tokens, at + 1)];
+  // "Any water get in here"
+  if (/^(?:get|come|coming|getting)$/u.test(next) && behind === "in")
+    return /^(?:here|there)$/u.test(stemAt(tokens, at + 2)) ? at + 3 : at + 2;
   const to = TAILS.test(`${next} ${behind}`) ? at + 2 : TAIL.test(next) ? at + 1 : at;
   return mentions.find((one) => one.is === "said" && one.from < to && one.to > to)?.to ?? to;
 };

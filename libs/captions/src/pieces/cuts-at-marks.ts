@@ -36,6 +36,7 @@ const isAllBut = (tokens: readonly RepairedToken[], at: number): boolean => {
   for (let next = at + 1; next < Math.min(tokens.length, at + 8); next += 1) {
     const stem = tokens[next]?.stem ?? "";
     if (SENTENCE_ENDS.has(stem) || MARKS[stem] !== undefined) return true;
+    if (/^(?:how|what|any)$/u.test(stem)) return true;
     if (VERBS.test(stem)) return false;
   }
   return true;

@@ -11,7 +11,10 @@ export const isPlace = (mention: Mention): boolean =>
 export const isRest = (tokens: readonly RepairedToken[], mention: Mention): boolean =>
   mention.is === "side" &&
   mention.side === "other" &&
-  /^(?:everything|rest)$/u.test(tokens[mention.from]?.stem ?? "");
+  (/^(?:everything|rest)$/u.test(tokens[mention.from]?.stem ?? "") ||
+    // "… is torn | the rest are fine"
+    (tokens[mention.from + 1]?.stem === "rest" &&
+      /^(?:is|are|work|s)$/u.test(tokens[mention.to]?.stem ?? "")));
 
 /** "… one is torn carpets": what follows "is" of a noun is said of that noun; "they're" opens anew. */
 const isCopulaOfNoun = (tokens: readonly RepairedToken[], at: number): boolean =>

@@ -46,6 +46,12 @@ const strongest = (a: Join, b: Join): Join => (a === "start" ? a : b);
 const tooLong = (from: number, at: number): Cut | undefined =>
   at - from >= MOST_TOKENS ? { at, skip: 0, join: "inner" } : undefined;
 
+/** "Is it the original engine | it is | it was rebuilt". */
+const isAnswered = (tokens: readonly RepairedToken[], at: number): boolean =>
+  /^(?:it|they|she|he)$/u.test(tokens[at - 2]?.stem ?? "") &&
+  /^(?:is|are|do|does|has|have|did|was|will|can)$/u.test(tokens[at - 1]?.stem ?? "") &&
+  /^(?:it|they|she|he|i|we|the|there|that|but)$/u.test(tokens[at]?.stem ?? "");
+
 /** Talk without a mark or joining word is cut after so many words, so that no piece grows with the file. */
 const MOST_TOKENS = 120;
 
@@ -74,7 +80,8 @@ export const piecesOf = (
     if (isMarked) return undefined;
     while ((mentions[ahead]?.from ?? Infinity) < at) ahead += 1;
     if (asked?.to === at) return { at, skip: 0, join: "start" };
-    if (opensNow(tokens, at)) return { at, skip: 0, join: "start" };
+    if (opensNow(tokens, at) || (asked?.to === at - 2 && isAnswered(tokens, at)))
+      return { at, skip: 0, join: "start" };
     const found = askedAt(tokens, mentions, at, ahead);
     if (found === undefined) return undefined;
     next = found;

@@ -16,7 +16,8 @@ export const NOT_MEANT: readonly Rule[] = [
   { subject: /^(?:fuel|leak-fuel)$/u, before: /^(?:of|smells)$/u },
   {
     subject: /^lamps$/u,
-    after: /^(?:blue|green|gray|red|surface|rust|wear|scratch|pitting|weep|seep|dent|tick)$/u,
+    after:
+      /^(?:blue|green|gray|red|surface|rust|wear|scratch|pitting|weep|seep|dent|tick|tapping|tap|ticking|noise|knock|rattle|smoke|play|whine|hum|corrosion)$/u,
   },
   { subject: /^gauges$/u, before: /^(?:on|by|my)$/u },
   { subject: /^door-seals$/u, before: /^(?:is|are)$/u },
@@ -57,5 +58,11 @@ export const NOT_MEANT: readonly Rule[] = [
   { subject: /^axle$/u, after: /^(?:pinion)$/u },
   { subject: /^engine$/u, before: /^(?:with|while)$/u, after: /^(?:running|on|off|idling|turned|ticking)$/u },
   { subject: /^manifolds$/u, before: /^from$/u, after: /^(?:back|on|down|out|to)$/u },
+  // "Five bar at speed": when, of a pressure.
+  {
+    subject: /^tracking$/u,
+    rightBefore:
+      /^(?:bar|psi|pound|lb|\d+|(?:twen|thir|for|fif|six|seven|eigh|nine)ty|one|two|three|four|five|six|seven|eight|nine|ten|hundred)$/u,
+  },
   { subject: /^blower$/u, after: /^(?:belt|blade|clutch|shroud)$/u },
 ];

@@ -179,6 +179,14 @@ const isHowItCloses = (tokens: Tokens, { from, to }: Mention): boolean =>
     .some(({ stem }) => /^(?:close|shut|closing|shutting|latch|thunk)$/u.test(stem)) &&
   !tokens.slice(Math.max(0, from - 4), from).some(({ stem }) => /^(?:is|are|s)$/u.test(stem));
 
+/** "Until it warms up": when, and not that anything works. */
+const isWarmingUp = (tokens: Tokens, { from }: Mention): boolean =>
+  stemAt(tokens, from) === "warm" &&
+  stemAt(tokens, from + 1) === "up" &&
+  tokens
+    .slice(Math.max(0, from - 4), from)
+    .some(({ stem }) => /^(?:until|till|when|once|after|before|while|if)$/u.test(stem));
+
 /** "She sounds mean": the verb, and no sound metal. */
 const isVerbSound = (tokens: Tokens, { from, to }: Mention): boolean =>
   stemAt(tokens, from) === "sound" && tokens[from]?.plural === true && to === from + 1;
@@ -197,6 +205,7 @@ const isKeptCovered = (tokens: Tokens, { from }: Mention): boolean =>
 const CHECKS = [
   byRule,
   isVerbSound,
+  isWarmingUp,
   isHowItCloses,
   wasNew,
   isWorkOn,

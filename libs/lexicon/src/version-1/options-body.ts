@@ -68,7 +68,7 @@ export const bodyOptions: readonly OptionWords[] = [
   }),
   ...of("brakes.parking-brake", {
     yes: "hold on the hill; hold on a hill; hold on a slope; three click; four click",
-    no: "want adjusting; want adjustment; want a tweak; roll away; useless; need adjusting; needs adjusting; need adjustment; needs adjustment; rolls away; does nothing; will not hold; not hold; hopeless",
+    no: "want adjusting; want adjustment; want a tweak; roll away; useless; need adjusting; needs adjusting; need adjustment; needs adjustment; rolls away; does nothing; will not hold; not hold; not trust it; would not trust it; hopeless",
   }),
   ...of("interior.headliner", {
     "heavy-wear":

@@ -12,7 +12,8 @@ export const underOptions: readonly OptionWords[] = [
   ...of("underbody.floor-repair", {
     "as-built":
       "original; as built; factory floor; never been replaced; original floor; completely original; untouched; as it left the factory; like it left the factory; never been touched; factory; all factory; is factory; are factory",
-    replaced: "new; all new; brand new; replaced; new floor; been replaced; replacement",
+    replaced:
+      "new pan; welded in new pan; new metal; new; all new; brand new; replaced; new floor; been replaced; replacement",
     patched:
       "patched; been patched; plated; plate welded in; patch welded in; weld a patch in; put a patch; has a patch; got a patch; is a patch; patch in it; patch on it; small/little/one/big patch; been welded; was welded; were welded; got welded; a welded plate; the welded plate; plate in it; had a plate; plate let in; patch let in; welded patch; welded up",
     "covered-over": "new sheet over old; sheet over the old; covered over",

@@ -261,7 +261,7 @@ export const underSubjects: readonly Subject[] = [
   subject(
     "wheels",
     ["wheels.wheel-faults", "wheels.wheel-kind"],
-    "wheel; rim; road wheel; alloy; steel wheel",
+    "wheel; rim; road wheel; alloy; alloy/steel/mag/rally/pressed/disc wheel",
     CORNERS,
   ),
   subject(
