@@ -53,6 +53,19 @@ export const marks: Marks = {
       /\b(?:manual|auto\w*|\d[- ]?speed|(?:three|four|five|six)[- ]?speed|overdrive|pre-?selector)\b/iu,
   },
   needs: {
+    "steering.hoses": /\b(?:hoses?|pipes?|lines?)\b/iu,
+    "road.tracking":
+      /^(?!.*\b(?:power steering|steering (?:joints?|box|rack|wheel|column|pump|hoses?))\b)/isu,
+    "trunk.damp": /\b(?:damp\w*|dry|wet\w*|water|moist\w*|leak\w*)\b/iu,
+    "trunk.floor":
+      /\b(?:floors?|pan|well|rust\w*|corro\w*|solid|sound|patch\w*|hol\w*|rot\w*|metal|dent\w*)\b/iu,
+    "underbody.fresh-undercoat": /\b(?:fresh\w*|recent\w*|new\w*|appl\w*|just)\b/iu,
+    "engine.cooling-pressure": /\b(?:pressur\w*|holds?|tests?|tested|psi|bar|drops?)\b/iu,
+    "engine.noise": /nois|quiet|knock|tick|tap|rattl|sound|runs|running|smooth/iu,
+    "engine.finish":
+      /\b(?:finish\w*|bay|compartment|room|clean\w*|detail\w*|present\w*|appear\w*|paint\w*|tidy|under)\b/iu,
+    "electrics.lamps":
+      /lamp|light|beam|indicator|signal|blinker|flash|lit\b|bulb|trafficator|repeater|marker|illumin|\bdip|turn/iu,
     "brakes.pedal-feel": /\b(?:pedal|feel\w*|firm|spong\w*|soft|hard|long|pump\w*|high|low)\b/iu,
     "brakes.pedal-sink": /\b(?:pedal|sinks?|sank|creep\w*|holds?)\b/iu,
     "road.braking": /^(?!.*\b(?:front|rear)\s+(?:brakes?|discs?|drums?)\b)/isu,
@@ -77,8 +90,8 @@ export const marks: Marks = {
     "doors.latches":
       /\b(?:latch\w*|clos\w*|shut\w*|open\w*|lock\w*|catch\w*|operat\w*|work\w*|slam\w*|handles?)\b/iu,
     "identity.gearbox-kind": /\b(?:kind|type|speeds?|manual|auto\w*|fitted|gearbox|transmission)\b/iu,
-    "driveline.leaks-before": /^(?!.*\bfluid\b)|\b(?:leak|drip|weep|seep)/isu,
-    "driveline.leaks-after": /^(?!.*\bfluid\b)|\b(?:leak|drip|weep|seep)/isu,
+    "driveline.leaks-before": /^(?!.*\b(?:fluid|system|power steering)\b)|\b(?:leak|drip|weep|seep|dry\b)/isu,
+    "driveline.leaks-after": /^(?!.*\b(?:fluid|system|power steering)\b)|\b(?:leak|drip|weep|seep|dry\b)/isu,
     "interior.trim-history": /^(?!.*\bseats?\b).*\b(?:trim|interior|upholstery|cabin)\b/isu,
     "interior.pedals": /\b(?:pedals|rubbers?|pads?|wear|worn|covers?)\b/iu,
     "steering.ball-joint-seals": /\b(?:seals?|boots?|gaiters?|rubbers?|dust|covers?|split|torn|perished)\b/iu,

@@ -253,10 +253,12 @@ const MOST_OF = 0.75;
 /** How much better another's name must fit; little, where the name is of something else for a good part. */
 const enough = ({ sure, share }: Meant): number => (share < MOST_OF ? NEAR : sure ? FAR_BETTER : BETTER);
 
-const refusedOf = (tried: readonly Tried[]): Proposal => {
+const refusedOf = (tried: readonly Tried[], { value }: Claim): Proposal => {
   const best = tried
     .filter((one): one is Extract<Tried, { ok: false }> => !one.ok)
     .toSorted((a, b) => b.fit - a.fit)[0];
+  // `Power steering fluid | N/A` says nothing, whatever it is of.
+  if (value.outcome?.says === "not-applicable") return { ok: false, why: "nothing-said" };
   return best === undefined || best.fit < LEAST_FIT
     ? { ok: false, why: "no-item" }
     : { ok: false, why: best.why, item: best.item };
@@ -280,7 +282,7 @@ export const propose = (claim: Claim, reading: Reading): Proposal => {
   );
   const missed = Math.max(0, ...tried.map((one) => (one.ok ? 0 : one.fit)));
   if (best === undefined || best.confidence < LEAST_FIT || missed > enough(best) * best.confidence)
-    return refusedOf(tried);
+    return refusedOf(tried, claim);
   const close = second !== undefined && second.confidence > CLOSE * best.confidence;
   const sure = best.sure && !close && !measured && best.confidence >= 0.6;
   return {

@@ -180,6 +180,29 @@ test("the color of a car is a fact, be it green", () => {
   expect(outcomes("Vehicle: Penhallow Courier,Colour: green\nItem,Result\nHorn,ok\n")[0]?.end).toBe("note");
 });
 
+test("of a name that is wide a good word makes no answer of a narrow one", () => {
+  for (const name of [
+    "Exterior",
+    "Cooling system",
+    "Fuel system",
+    "Engine",
+    "Power steering",
+    "Trunk",
+    "Undercoat",
+    "Ball joints",
+  ])
+    expect(row(`${name},good,`)).toBe("refused");
+  for (const [written, item] of [
+    ["Cooling system pressure test,good,", "engine.cooling-pressure"],
+    ["Engine,runs quietly,", "engine.noise"],
+    ["Engine compartment,good,", "engine.finish"],
+    ["Trunk,dry,", "trunk.damp"],
+    ["Trunk floor,good,", "trunk.floor"],
+    ["Power steering,leaking,", "driveline.leaks-before@power-steering"],
+  ] as const)
+    expect(row(written)).toContain(item);
+});
+
 test("what is without effect or defective does not work", () => {
   for (const words of ["without effect", "no effect", "defective", "faulty"])
     expect(row(`Handbrake,${words},`)).toBe('brakes.parking-brake@ "no"');
