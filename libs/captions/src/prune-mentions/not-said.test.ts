@@ -33,3 +33,17 @@ test.each([
 ])("what stands in its place is not new: %s", (text, expected) => {
   expect(claimsIn(text)).toEqual(expected);
 });
+
+test.each([
+  ["The dash doesn't have any cracks.", []],
+  ["The windshield doesn't have any chips or cracks.", ["brightwork.glass-faults -chip -crack @windshield"]],
+  ["The car doesn't have a radio.", ["electrics.radio not-fitted"]],
+  ["The hood was repainted because of a rock chip.", ["body.paint-history refinished @hood"]],
+  ["It needs new tires.", []],
+  ["The carpet is good, it could use new seals.", ["interior.carpet even-wear @4"]],
+  ["The horn doesn't always work.", ["electrics.horn intermittent"]],
+  ["The doors used to stick.", []],
+  ["It pulls to the left when you brake hard.", ["road.braking pulls-left"]],
+])("what it has not, why, and how hard: %s", (text, expected) => {
+  expect(claimsIn(text)).toEqual(expected);
+});

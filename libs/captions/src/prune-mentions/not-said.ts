@@ -36,6 +36,11 @@ const RULES: readonly Rule[] = [
     said: /^(?:changed|replaced|renewed|rebuilt|recovered|redone|overhauled|refinished|repainted|painted|restored|repaired|fixed)$/u,
     before: /^(?:be|being)$/u,
   },
+  // "When you brake hard": how, and no pedal.
+  {
+    said: /^hard$/u,
+    before: /^(?:brake|push|press|pull|stop|step|accelerate|turn|corner|drive|driven|run|down)$/u,
+  },
   { said: /^bodywork$/u },
   { said: /^filler$/u, after: /^(?:cap|neck|hole|tube|door|flap|pipe)$/u, leads: true },
   { said: /^straight$/u, after: /^(?:four|six|eight|twelve|4|6|8)$/u, leads: true },
@@ -187,6 +192,46 @@ const isWarmingUp = (tokens: Tokens, { from }: Mention): boolean =>
     .slice(Math.max(0, from - 4), from)
     .some(({ stem }) => /^(?:until|till|when|once|after|before|while|if)$/u.test(stem));
 
+/** "It doesn't have any cracks": what it has not stands behind, and nothing is said not to be fitted. */
+const isOfWhatFollows = (tokens: Tokens, { from, to }: Mention): boolean =>
+  to - from > 1 &&
+  (stemAt(tokens, to - 1) === "any" ||
+    (/^(?:have|got)$/u.test(stemAt(tokens, to - 1)) && /^(?:any|a|an)$/u.test(stemAt(tokens, to)))) &&
+  /^(?:do|does|did|has|have)$/u.test(stemAt(tokens, from)) &&
+  tokens[to]?.kind === "word" &&
+  !/^(?:and|but|or|so|yet|either|now|at|in|on|anymore|it|the|i|we|which|because|though)$/u.test(
+    stemAt(tokens, to),
+  );
+
+/** "The hood was repainted because of a rock chip": why it was done. */
+const isWhy = (tokens: Tokens, { from }: Mention): boolean => {
+  let at = from - 1;
+  while (/^(?:a|an|the|some|little|small|big|few|couple|of|bad|rock|stone|that)$/u.test(stemAt(tokens, at)))
+    at -= 1;
+  const isLed =
+    stemAt(tokens, at) === "because" || (stemAt(tokens, at) === "to" && stemAt(tokens, at - 1) === "due");
+  return (
+    isLed &&
+    tokens
+      .slice(Math.max(0, at - NEAR), at)
+      .some(
+        ({ stem }) => PUT_RIGHT.test(stem) || /^(?:painted|repainted|resprayed|refinished|done)$/u.test(stem),
+      )
+  );
+};
+
+/** "It needs new tires": what it has not yet. */
+const isNeeded = (tokens: Tokens, { from, to }: Mention): boolean => {
+  if (stemAt(tokens, to - 1) !== "new" || to > from + 2) return false;
+  let at = from - 1;
+  while (/^(?:a|an|some|all|set|of|four|two|the|couple|pair|brand)$/u.test(stemAt(tokens, at))) at -= 1;
+  return (
+    /^(?:need|want|deserve|require|order|ordered)$/u.test(stemAt(tokens, at)) ||
+    (/^(?:use|for)$/u.test(stemAt(tokens, at)) &&
+      /^(?:could|due|ready|time|looking)$/u.test(stemAt(tokens, at - 1)))
+  );
+};
+
 /** "She sounds mean": the verb, and no sound metal. */
 const isVerbSound = (tokens: Tokens, { from, to }: Mention): boolean =>
   stemAt(tokens, from) === "sound" && tokens[from]?.plural === true && to === from + 1;
@@ -205,6 +250,9 @@ const isKeptCovered = (tokens: Tokens, { from }: Mention): boolean =>
 const CHECKS = [
   byRule,
   isVerbSound,
+  isNeeded,
+  isOfWhatFollows,
+  isWhy,
   isWarmingUp,
   isHowItCloses,
   wasNew,
