@@ -55,6 +55,7 @@ export const faultsAnswer = (
   const denied = new Set<string>();
   let all = false;
   const taken: SaidWord[] = [];
+  const works = said.words.some((word) => sensesOf(word, compiled).some((sense) => "working" in sense));
   const praise: SaidWord[] = [];
   const isPraised = (word: SaidWord): boolean => praise.some((one) => isOver(one, word));
   for (const word of longestFirst(said.words)) {
@@ -86,7 +87,10 @@ export const faultsAnswer = (
           all = true;
         // "The trunk's clean" says how it is kept, and nothing of its metal.
         const isKept = item.id === "trunk.floor" && !said.isFirst && !SOUND.test(tokens(word));
-        if (sense.general === "good" && !isKept) {
+        // "The seat slides fine" says how it works.
+        const isHowItWorks =
+          works && sensesOf(word, compiled).some((one) => "grade" in one && one.grade === "even-wear");
+        if (sense.general === "good" && !isKept && !isHowItWorks) {
           const told = praised(item, tokens(word));
           if (told?.denied === "all") all = true;
           else for (const kind of told?.denied ?? []) if (kinds.includes(kind)) denied.add(kind);

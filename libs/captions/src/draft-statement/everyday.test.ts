@@ -105,6 +105,7 @@ test.each([
     "The front seats have been reupholstered. The back seat is original.",
     ["interior.trim-history part-retrimmed"],
   ],
+  ["The driver's seat slides fine.", ["interior.seat-adjusters yes @left-front"]],
   ["The bench seat is torn.", ["interior.seat-faults tear @left-front,right-front"]],
   ["The front bumper is straight, the chrome is pitted.", ["brightwork.bumper-faults pitting @front"]],
   ["The chrome is pitted.", []],
@@ -306,7 +307,10 @@ test.each([
   ],
   ["The wheels have a scratch on the right front.", ["wheels.wheel-faults scratch @right-front"]],
   ["The alloy wheels are bent on the left rear.", ["wheels.wheel-faults bend @left-rear"]],
-  ["The lights work. There's some light tapping until it warms up.", ["electrics.lamps yes @18", "engine.noise tick-cold"]],
+  [
+    "The lights work. There's some light tapping until it warms up.",
+    ["electrics.lamps yes @18", "engine.noise tick-cold"],
+  ],
   [
     "Oil pressure is 3 bar at idle and 5 bar at speed.",
     ["engine.oil-pressure-2000 5 bar", "engine.oil-pressure-idle 3 bar"],
