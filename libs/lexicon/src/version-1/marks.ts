@@ -14,6 +14,8 @@ export type Marks = {
   readonly needs: Readonly<Record<string, RegExp>>;
   /** The same, but where a mark of a scale grades it: a door that sags says nothing of its paint, and a door graded B may. */
   readonly needsInWords: Readonly<Record<string, RegExp>>;
+  /** Names too wide for a mark or a good word beside them to answer the item: an engine that is good may tick. */
+  readonly tooWide: Readonly<Record<string, RegExp>>;
   /** Answers that words alone do not give, by item and option: a title in the seller's name may lie elsewhere. */
   readonly tooMuch: Readonly<Record<string, RegExp>>;
   /** What is meant instead where one of these words stands in the answer or the remark: a heater that blows on one speed has a fan that does. */
@@ -21,6 +23,11 @@ export type Marks = {
   /** What is asked again once the car was driven. */
   readonly afterDrive: Readonly<Record<string, string>>;
 };
+
+const ENGINE = /^(?:engine|motor)$/iu;
+const TRUNK = /^(?:trunk|boot|luggage(?: area)?)$/iu;
+const POWER_STEERING = /^power steering$/iu;
+const SYSTEM = /^(?:(?:fuel|cooling|brake) system|power steering)$/iu;
 
 export const marks: Marks = {
   ofKind: [
@@ -53,19 +60,6 @@ export const marks: Marks = {
       /\b(?:manual|auto\w*|\d[- ]?speed|(?:three|four|five|six)[- ]?speed|overdrive|pre-?selector)\b/iu,
   },
   needs: {
-    "steering.hoses": /\b(?:hoses?|pipes?|lines?)\b/iu,
-    "road.tracking":
-      /^(?!.*\b(?:power steering|steering (?:joints?|box|rack|wheel|column|pump|hoses?))\b)/isu,
-    "trunk.damp": /\b(?:damp\w*|dry|wet\w*|water|moist\w*|leak\w*)\b/iu,
-    "trunk.floor":
-      /\b(?:floors?|pan|well|rust\w*|corro\w*|solid|sound|patch\w*|hol\w*|rot\w*|metal|dent\w*)\b/iu,
-    "underbody.fresh-undercoat": /\b(?:fresh\w*|recent\w*|new\w*|appl\w*|just)\b/iu,
-    "engine.cooling-pressure": /\b(?:pressur\w*|holds?|tests?|tested|psi|bar|drops?)\b/iu,
-    "engine.noise": /nois|quiet|knock|tick|tap|rattl|sound|runs|running|smooth/iu,
-    "engine.finish":
-      /\b(?:finish\w*|bay|compartment|room|clean\w*|detail\w*|present\w*|appear\w*|paint\w*|tidy|under)\b/iu,
-    "electrics.lamps":
-      /lamp|light|beam|indicator|signal|blinker|flash|lit\b|bulb|trafficator|repeater|marker|illumin|\bdip|turn/iu,
     "brakes.pedal-feel": /\b(?:pedal|feel\w*|firm|spong\w*|soft|hard|long|pump\w*|high|low)\b/iu,
     "brakes.pedal-sink": /\b(?:pedal|sinks?|sank|creep\w*|holds?)\b/iu,
     "road.braking": /^(?!.*\b(?:front|rear)\s+(?:brakes?|discs?|drums?)\b)/isu,
@@ -90,8 +84,8 @@ export const marks: Marks = {
     "doors.latches":
       /\b(?:latch\w*|clos\w*|shut\w*|open\w*|lock\w*|catch\w*|operat\w*|work\w*|slam\w*|handles?)\b/iu,
     "identity.gearbox-kind": /\b(?:kind|type|speeds?|manual|auto\w*|fitted|gearbox|transmission)\b/iu,
-    "driveline.leaks-before": /^(?!.*\b(?:fluid|system|power steering)\b)|\b(?:leak|drip|weep|seep|dry\b)/isu,
-    "driveline.leaks-after": /^(?!.*\b(?:fluid|system|power steering)\b)|\b(?:leak|drip|weep|seep|dry\b)/isu,
+    "driveline.leaks-before": /^(?!.*\bfluid\b)|\b(?:leak|drip|weep|seep)/isu,
+    "driveline.leaks-after": /^(?!.*\bfluid\b)|\b(?:leak|drip|weep|seep)/isu,
     "interior.trim-history": /^(?!.*\bseats?\b).*\b(?:trim|interior|upholstery|cabin)\b/isu,
     "interior.pedals": /\b(?:pedals|rubbers?|pads?|wear|worn|covers?)\b/iu,
     "steering.ball-joint-seals": /\b(?:seals?|boots?|gaiters?|rubbers?|dust|covers?|split|torn|perished)\b/iu,
@@ -101,6 +95,20 @@ export const marks: Marks = {
     "underbody.welds-and-sealer": /\b(?:weld\w*|seal\w*)\b/iu,
     "body.window-channels":
       /\b(?:channels?|apertures?|under|around|below|corners?|surrounds?|frames?|rust\w*|bubbl\w*|filler)\b/iu,
+  },
+  tooWide: {
+    "engine.noise": ENGINE,
+    "engine.finish": ENGINE,
+    "engine.cooling-pressure": /^cooling(?: system)?$/iu,
+    "electrics.lamps": /^(?:exterior|interior|outside|inside)$/iu,
+    "trunk.damp": TRUNK,
+    "trunk.floor": TRUNK,
+    "underbody.fresh-undercoat": /^under(?:coat|seal)(?:ing)?$/iu,
+    "road.tracking": /^(?:power steering|steering (?:joints?|box|rack|wheel|column|pump|hoses?))$/iu,
+    "steering.hoses": POWER_STEERING,
+    "steering.free-play": POWER_STEERING,
+    "driveline.leaks-before": SYSTEM,
+    "driveline.leaks-after": SYSTEM,
   },
   needsInWords: {
     "body.finish":

@@ -15,6 +15,7 @@ import type { Claim } from "../table-claims/index.ts";
 import type { Proposal, Reading, RefusedBecause, Meant } from "./reading.ts";
 import { canBeAll, isBad, leavesOpen, withNote } from "./where.ts";
 import { fitOfRest } from "./fits.ts";
+import { isOnScale, spokenOf } from "./spoken-of.ts";
 
 const { marks } = lexiconVersion1;
 
@@ -77,9 +78,6 @@ type Tried =
 
 /** How far up its scale a mark must stand to be good, and down to be bad. */
 const [GOOD_FROM, BAD_TO] = [0.6, 0.3];
-
-const isOnScale = (text: string, scale: GradeScale | undefined): boolean =>
-  scale?.grades.some(({ name }) => name.toLowerCase() === text.trim().toLowerCase()) === true;
 
 const outcomeOfMark = (text: string, scale: GradeScale | undefined): Outcome | undefined => {
   const at = scale?.grades.findIndex(({ id }) => id === text.trim().toLowerCase()) ?? -1;
@@ -197,29 +195,6 @@ const isOtherReading = ({ id }: Item, { names }: Claim): boolean => {
   return other || lexiconVersion1.answering.notWith[id]?.test(text) === true;
 };
 
-/** `Hood` is the lid over the engine, and the cloth of the soft top where a sheet says bonnet as well. */
-const ofHood = (candidate: Candidate, { names }: Claim, { saysBonnet }: Reading): readonly Candidate[] => {
-  const [name] = names;
-  if (name === undefined || !/^\W*hood\W*$/i.test(name.text)) return [candidate];
-  if (saysBonnet !== true) return candidate.at?.includes("hood") === true ? [candidate] : [];
-  return candidate.item.id === "interior.top" ? [{ ...candidate, at: ["fabric"] }] : [];
-};
-
-const isGraded = ({ value, scale, rated }: Claim): boolean =>
-  rated === true || isOnScale(value.text, scale) || isOnScale(value.text, WORDS);
-
-/** Whether what is written speaks of an item that a bare name does not mean. */
-const isSpokenOf = ({ item }: Candidate, claim: Claim): boolean => {
-  const needed = marks.needs[item.id] ?? (isGraded(claim) ? undefined : marks.needsInWords[item.id]);
-  const { names, value, note } = claim;
-  // What a remark says of it is no part of what a good word says.
-  const noted = value.outcome?.says === "good" || isOnScale(value.text, WORDS) ? "" : note;
-  return (
-    needed === undefined ||
-    needed.test(`${names.map(({ text }) => text).join(" ")} ${value.text} ${value.remark ?? ""} ${noted}`)
-  );
-};
-
 /** Of all names a claim may go by, the items that fit; a name of the row before one of the heading above it. */
 const candidatesOf = (claim: Claim, reading: Reading): readonly Candidate[] => {
   const best = new Map<string, Candidate>();
@@ -229,10 +204,7 @@ const candidatesOf = (claim: Claim, reading: Reading): readonly Candidate[] => {
       if (fit > (best.get(candidate.item.id)?.fit ?? 0)) best.set(candidate.item.id, { ...candidate, fit });
     }
   }
-  const named = [...best.values()]
-    .filter((candidate) => isSpokenOf(candidate, claim))
-    .flatMap((candidate) => ofHood(candidate, claim, reading))
-    .toSorted((a, b) => b.fit - a.fit);
+  const named = spokenOf([...best.values()], claim, reading).toSorted((a, b) => b.fit - a.fit);
   if (named[0] !== undefined && isOtherReading(named[0].item, claim)) return [];
   const found = answering(
     claim,
@@ -253,12 +225,10 @@ const MOST_OF = 0.75;
 /** How much better another's name must fit; little, where the name is of something else for a good part. */
 const enough = ({ sure, share }: Meant): number => (share < MOST_OF ? NEAR : sure ? FAR_BETTER : BETTER);
 
-const refusedOf = (tried: readonly Tried[], { value }: Claim): Proposal => {
+const refusedOf = (tried: readonly Tried[]): Proposal => {
   const best = tried
     .filter((one): one is Extract<Tried, { ok: false }> => !one.ok)
     .toSorted((a, b) => b.fit - a.fit)[0];
-  // `Power steering fluid | N/A` says nothing, whatever it is of.
-  if (value.outcome?.says === "not-applicable") return { ok: false, why: "nothing-said" };
   return best === undefined || best.fit < LEAST_FIT
     ? { ok: false, why: "no-item" }
     : { ok: false, why: best.why, item: best.item };
@@ -282,7 +252,7 @@ export const propose = (claim: Claim, reading: Reading): Proposal => {
   );
   const missed = Math.max(0, ...tried.map((one) => (one.ok ? 0 : one.fit)));
   if (best === undefined || best.confidence < LEAST_FIT || missed > enough(best) * best.confidence)
-    return refusedOf(tried, claim);
+    return refusedOf(tried);
   const close = second !== undefined && second.confidence > CLOSE * best.confidence;
   const sure = best.sure && !close && !measured && best.confidence >= 0.6;
   return {

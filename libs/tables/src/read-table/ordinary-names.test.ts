@@ -195,6 +195,8 @@ test("of a name that is wide a good word makes no answer of a narrow one", () =>
   for (const [written, item] of [
     ["Cooling system pressure test,good,", "engine.cooling-pressure"],
     ["Engine,runs quietly,", "engine.noise"],
+    ["Tappets,ok,", "engine.noise"],
+    ["Dome lamp,works,", "electrics.lamps@interior"],
     ["Engine compartment,good,", "engine.finish"],
     ["Trunk,dry,", "trunk.damp"],
     ["Trunk floor,good,", "trunk.floor"],
