@@ -46,7 +46,7 @@ const isSeen = (report: Report, index: number | null): boolean =>
 
 /** What accuses one way only: rules over claims, what only the found side fails, what moves from day to day, "not known". */
 const ONE_WAY =
-  /^(opposite-calls|opposite-calls-unsure|changed-between-days|changed-bad-between-days|not-known-.*)$/;
+  /^(opposite-calls|opposite-calls-unsure|changed-between-days|changed-bad-between-days|own-visit|not-known-.*)$/;
 
 const isOneWay = ({ marks, reason, limits = [], coverageOnly, outcome }: Entry): boolean =>
   marks.includes("by-figures") ||

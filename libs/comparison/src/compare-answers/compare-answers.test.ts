@@ -285,6 +285,25 @@ describe("colors and codes", () => {
   });
 });
 
+const degrees = (value: number): Answer => ({ kind: "reading", unit: "K", values: [{ value }] });
+
+describe("how a visit was", () => {
+  const item = "visit.warmed-beforehand";
+  const warmed: Answer = { kind: "presence", value: "present" };
+  const not: Answer = { kind: "presence", value: "absent" };
+
+  it("each side tells of its own: nobody is contradicted, and what is bad stands", () => {
+    expect(compare(item, not, warmed)).toMatchObject({
+      outcome: "incomparable",
+      reason: "own-visit",
+      direction: "neither",
+    });
+    expect(compare(item, warmed, not)).toMatchObject({ outcome: "consistent", reason: "own-visit" });
+    expect(compare(item, warmed, warmed).outcome).toBe("agree");
+    expect(compare("visit.engine-cold", degrees(1), degrees(9)).reason).toBe("own-visit");
+  });
+});
+
 describe("what drifts from day to day", () => {
   const item = "road.cold-start";
 
@@ -299,7 +318,7 @@ describe("what drifts from day to day", () => {
       outcome: "consistent",
       direction: "found-better",
     });
-    expect(compare("visit.light", choice("daylight"), choice("dusk"))).toMatchObject({
+    expect(compare("road.gear", choice("third"), choice("fourth"))).toMatchObject({
       outcome: "consistent",
       reason: "changed-between-days",
       standing: "not-contradicted",

@@ -6,7 +6,7 @@ import { convertDifference } from "@evenhand/measurement/unit";
 import { gradeStretch } from "@evenhand/sheet/grade-scale";
 import type { Stretch } from "@evenhand/sheet/grade-scale";
 import { isPraise } from "@evenhand/sheet/praise";
-import { isBadCall, severityRank } from "@evenhand/shared/severity";
+import { isBadCall } from "@evenhand/shared/severity";
 import { callOf } from "@evenhand/sheet/call";
 import type { CallContext } from "@evenhand/sheet/call";
 import { compareChoice } from "../compare-choice/index.ts";
@@ -21,8 +21,9 @@ import type { Judgment } from "../judgment/index.ts";
 import type { PlannedPlace } from "../plan/index.ts";
 import type { Sharing } from "../sharing/index.ts";
 import { standingOf } from "../standing/index.ts";
-import { visitTimes } from "../visit-times/index.ts";
 import type { VisitTimes } from "../visit-times/index.ts";
+import { betweenVisits, timesOf } from "./between-visits.ts";
+import { gravest, optionsOf, pickOf } from "./picks.ts";
 
 /** One of the two reports as a comparison reads it. */
 export type Side = {
@@ -71,9 +72,6 @@ const PRAISED = { outcome: "consistent", reason: "word-above-rank" } as const;
 
 const instrumentOf = (finding: Finding, side: Side): Instrument | undefined =>
   side.instruments.get(finding.instrument ?? "");
-
-const timesOf = ({ a, b, sides }: AnsweredPair): VisitTimes =>
-  visitTimes(a, sides.a.report, b, sides.b.report);
 
 /** The caller's own figure, else what ordinary handling and the miles between the visits explain. */
 const useAllowed = (item: string, spec: ReadingSpec, { useAllowed: set, milesBetween }: Sides): number => {
@@ -140,9 +138,6 @@ const grades = (a: AnswerOf<"grade">, b: AnswerOf<"grade">, asked: AnsweredPair)
     : said;
 };
 
-const pickOf = ({ place }: AnsweredPair, answer: string): Pick =>
-  place.picks.get(answer) ?? { answer, call: "no-yardstick" };
-
 /** Two of several facts, and no degrees of one. */
 const areApart = (choice: ChoiceSpec | undefined, a: string, b: string): boolean =>
   choice?.several === true &&
@@ -170,16 +165,6 @@ const presences = (a: AnswerOf<"presence">, b: AnswerOf<"presence">, asked: Answ
   }
   const pick: Pick = { answer: a.value, call: "no-yardstick" };
   return compareChoice({ a: pick, b: pick });
-};
-
-const optionsOf = ({ option, also = [] }: AnswerOf<"choice">): string[] => [option, ...also];
-
-const gravest = (options: readonly string[], asked: AnsweredPair): string => {
-  const rank = (option: string): number => {
-    const { call } = pickOf(asked, option);
-    return isBadCall(call) ? severityRank(call) : Number.POSITIVE_INFINITY;
-  };
-  return options.reduce((worst, option) => (rank(option) < rank(worst) ? option : worst));
 };
 
 /** Where several options can be true: what one found beyond the other decides, the gravest first. */
@@ -245,40 +230,6 @@ const byKind = (asked: AnsweredPair): Judgment => {
     case "not-seen":
       return OTHER_KIND;
   }
-};
-
-/**
- * Options that move from day to day: those the item names, or all of one that drifts. Where something bad was said, it must be what
- * moves: used oil may be clean tomorrow, but nothing makes it milky overnight, and what starts at once does not fail to start by the day.
- */
-const isDrifting = (asked: AnsweredPair): boolean => {
-  const { item } = asked.place.compiled;
-  const drifting = item.choice?.drifting;
-  if (drifting === undefined) return item.time === "drifts";
-  const said = [asked.a.answer, asked.b.answer].flatMap((answer) =>
-    answer.kind === "choice" ? optionsOf(answer) : [],
-  );
-  const bad = said.filter((option) => isBadCall(pickOf(asked, option).call));
-  return bad.length > 0 ? drifting.includes(gravest(bad, asked)) : said.some((one) => drifting.includes(one));
-};
-
-/**
- * What moves from day to day is in doubt where what was found is bad, and contradicts nothing where it is not. Readings see to it
- * themselves, for a day's allowance decides there.
- */
-const softenDrift = (judgment: Judgment, asked: AnsweredPair): Judgment => {
-  const { item } = asked.place.compiled;
-  const parted = judgment.outcome === "differ" || judgment.outcome === "doubtful";
-  if (!parted || item.answer === "reading" || !isDrifting(asked)) return judgment;
-  if (!timesOf(asked).differentDays) return judgment;
-  const bad = isBadCall(callOf(asked.b.answer, item, asked.contexts.b));
-  const outcome = bad ? "doubtful" : "consistent";
-  return {
-    ...judgment,
-    outcome,
-    reason: bad ? "changed-bad-between-days" : "changed-between-days",
-    standing: standingOf(outcome),
-  };
 };
 
 /** How far two notes of one condition may lie apart and still be the same. Common practice, no source. */
@@ -365,4 +316,4 @@ const OTHER_CONDITIONS = inOneShape({
 export const compareAnswers = (asked: AnsweredPair): Judgment =>
   underOtherConditions(asked)
     ? (explainedByConditions(asked) ?? OTHER_CONDITIONS)
-    : softenDrift(byKind(asked), asked);
+    : betweenVisits(byKind(asked), asked);

@@ -107,6 +107,7 @@ const ONE_WAY: ReadonlySet<string> = new Set([
   "opposite-calls-unsure",
   "changed-between-days",
   "changed-bad-between-days",
+  "own-visit",
 ]);
 
 const isSeveral = ({ item }: Entry): boolean => sheet.items.get(item)?.item.choice?.several === true;

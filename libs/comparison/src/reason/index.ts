@@ -49,6 +49,7 @@ export type Reason =
   | "not-fitted-found"
   | "fitted-found"
   | "changed-between-days"
+  | "own-visit"
   | "changed-bad-between-days"
   | "not-known-by-either"
   | "not-known-by-statement"

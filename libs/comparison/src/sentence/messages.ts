@@ -75,6 +75,7 @@ export const lineMessages = defineMessages("line", {
   "not-fitted-found": "{A} {a}; {theB} says the car has none",
   "fitted-found": "{theA} says the car has none; {B} {b}",
   "seen-not-fitted": "{theB} says the car has none; {theA} says nothing of it",
+  "own-visit": "{A} {a}, {B} {b}: each tells of its own visit",
   "changed-between-days": "{A} {a}, {B} {b}, on different days: this changes from day to day",
   "changed-bad-between-days":
     "{A} {a}, {B} {b}, on different days: this changes from day to day, so it is only in doubt",

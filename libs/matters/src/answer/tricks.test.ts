@@ -254,6 +254,11 @@ it("113 true trifles more: they swell no count of what matters, and page one tel
 
 const today = (finding: Report["findings"][number]) => ({ ...finding, time: undefined });
 
+const starting =
+  (option: string) =>
+  (finding: Report["findings"][number]): Report["findings"][number] =>
+    finding.item === "road.cold-start" ? { ...finding, answer: { kind: "choice", option } } : finding;
+
 /** Both on one day, and what drifts found otherwise than stated. */
 const sameDay = (): Pair => {
   const { a, b } = honest;
@@ -268,8 +273,8 @@ const sameDay = (): Pair => {
     return { ...finding, answer: { ...finding.answer, values } };
   });
   return {
-    a: { ...a, visit: b.visit, findings: a.findings.map(today) },
-    b: { ...b, findings: levels },
+    a: { ...a, visit: b.visit, findings: a.findings.map(today).map(starting("at-once")) },
+    b: { ...b, findings: levels.map(starting("several-tries")) },
   };
 };
 
@@ -280,10 +285,10 @@ it("a statement dated a day earlier: gains no agree, and page one says what is p
   const known = new Set(agreed(base));
   expect(agreed(after).filter((key) => !known.has(key))).toEqual([]);
   expect(lost(base, after, isBad)).toEqual([]);
-  const excused = base.entries.filter(isOpen).length - after.entries.filter(isOpen).length;
-  expect(excused).toBeGreaterThan(0);
+  const softened = base.tally.differ - after.tally.differ;
+  expect(softened).toBeGreaterThan(0);
   expect(base.softness.betweenDays).toEqual([]);
-  expect(after.softness.betweenDays?.length).toBeGreaterThanOrEqual(excused);
+  expect(after.softness.betweenDays?.length).toBeGreaterThanOrEqual(softened);
   expect(saidOf(earlier, "a", "days")).toMatch(
     /^\d+ differences? from the statement \(dated 2026-04-28\) (?:is|are) put down to the days between\.$/u,
   );
