@@ -18,8 +18,8 @@ export type Marks = {
   readonly tooWide: Readonly<Record<string, RegExp>>;
   /** Answers that words alone do not give, by item and option: a title in the seller's name may lie elsewhere. */
   readonly tooMuch: Readonly<Record<string, RegExp>>;
-  /** What is meant instead where one of these words stands in the answer or the remark: a heater that blows on one speed has a fan that does. */
-  readonly instead: Readonly<Record<string, readonly [words: RegExp, item: string]>>;
+  /** What is meant instead where one of these words stands in the answer or the remark: a heater that blows on one speed has a fan that does. The last says of which names alone. */
+  readonly instead: Readonly<Record<string, readonly [words: RegExp, item: string, of?: RegExp]>>;
   /** What is asked again once the car was driven. */
   readonly afterDrive: Readonly<Record<string, string>>;
 };
@@ -27,6 +27,16 @@ export type Marks = {
 const ENGINE = /^(?:engine|motor)$/iu;
 const TRUNK = /^(?:trunk|boot|luggage(?: area)?)$/iu;
 const POWER_STEERING = /^power steering$/iu;
+/** What a wiper's blade does to the glass while it sweeps, and what is wrong with its rubber. */
+const OF_BLADES =
+  /\b(?:streak\w*|smear\w*|chatter\w*|judder\w*|(?:blades?|rubbers?) (?:\w+ )?(?:split|torn|worn|perished|hard\w*|old|cracked|shot|poor|missing|rough|ragged)|(?:worn|split|torn|perished|hard|old|cracked|poor|new|missing) (?:\w+ )?(?:blades?|rubbers?))\b/iu;
+/** The face of a dial or the knob of a switch, which may be broken while it works. */
+const OF_FACE = /\b(?:glass|face|bezel|lens|dial|rim|trim|knob|button)\b/iu;
+/** What eats a panel from its lower seam, said of the bottom; a dent there is the panel's. */
+const RUST_AT_BOTTOM =
+  /^(?!.*\b(?:dent\w*|ding\w*|scratch\w*|chip\w*|creas\w*)\b)(?=.*\b(?:bottoms?|btm|lower (?:edge|seam|lip|corner|few|inch\w*|skin|part|section|third)|(?:at|along|round) (?:the |its )?(?:edge|base))\b).*\b(?:rust\w*|corro\w*|rot\w*|blister\w*|bubbl\w*|perforat\w*|hol(?:e|es|ed)|fill(?:er|ed)|patch\w*)\b/isu;
+/** Of windows at the side a bare word is said of the glass or of how they go up and down. */
+const OF_SIDE_WINDOWS = /^(?!.*\bside windows?\b)/isu;
 const SYSTEM = /^(?:(?:fuel|cooling|brake) system|power steering)$/iu;
 
 export const marks: Marks = {
@@ -60,6 +70,14 @@ export const marks: Marks = {
       /\b(?:manual|auto\w*|\d[- ]?speed|(?:three|four|five|six)[- ]?speed|overdrive|pre-?selector)\b/iu,
   },
   needs: {
+    "brightwork.glass-faults": new RegExp(
+      `${OF_SIDE_WINDOWS.source}|\\b(?:glass\\w*|glazing|panes?|chip\\w*|crack\\w*|scratch\\w*|delam\\w*|cloud\\w*|clear|tint\\w*|broken|smashed|shatter\\w*|star\\w*|etch\\w*)\\b`,
+      "isu",
+    ),
+    "doors.regulators": new RegExp(
+      `${OF_SIDE_WINDOWS.source}|\\b(?:work\\w*|operat\\w*|function\\w*|wind(?!ow)\\w*|wound|crank\\w*|regulator\\w*|motor\\w*|power|electric|mechanism|open\\w*|clos\\w*|mov\\w*|up|down|slow\\w*|stiff|stuck|sticks?|jam\\w*|drop\\w*|fast|smooth\\w*|lift\\w*)\\b`,
+      "isu",
+    ),
     "brakes.pedal-feel": /\b(?:pedal|feel\w*|firm|spong\w*|soft|hard|long|pump\w*|high|low)\b/iu,
     "brakes.pedal-sink": /\b(?:pedal|sinks?|sank|creep\w*|holds?)\b/iu,
     "road.braking": /^(?!.*\b(?:front|rear)\s+(?:brakes?|discs?|drums?)\b)/isu,
@@ -115,6 +133,15 @@ export const marks: Marks = {
       /\b(?:\w*paint\w*|finish\w*|gloss\w*|shin\w*|lacquer|clear ?coat|polish\w*|fade\w*|fading|dull|swirls?|orange peel|oxidi\w*|flak\w*|peel\w*)\b/iu,
   },
   tooMuch: {
+    "electrics.wipers no": OF_BLADES,
+    "electrics.clock no": OF_FACE,
+    "electrics.speedometer no": OF_FACE,
+    "electrics.tachometer no": OF_FACE,
+    "electrics.fuel-gauge no": OF_FACE,
+    "electrics.temperature-gauge no": OF_FACE,
+    "electrics.oil-gauge no": OF_FACE,
+    "electrics.charge-gauge no": OF_FACE,
+    "electrics.radio no": OF_FACE,
     "road.lock-up in": /\bworks?\b/iu,
     "driveline.leaks-before not-fitted": /(?:)/u,
     "driveline.leaks-after not-fitted": /(?:)/u,
@@ -126,6 +153,7 @@ export const marks: Marks = {
       /^(?=.*\bnames?\b)(?!.*\b(?:hand|present|seen|shown|held|have|here|office|file|possession)\b)/iu,
   },
   instead: {
+    "body.faults": [RUST_AT_BOTTOM, "doors.bottoms", /\bdoors?\b/iu],
     "engine.oil-pressure-idle": [
       /^(?!.*\b(?:idle|tick-?over)\b).*(?:\b[2-4][05]00\b|\bcruis|\bat speed\b)/isu,
       "engine.oil-pressure-2000",

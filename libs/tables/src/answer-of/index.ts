@@ -44,6 +44,12 @@ const workingBySense = (text: string): Answered => {
   return unanswered("no-such-word");
 };
 
+/** What asks for attention may work all the same: of a starter that is noisy a person says whether it turns. */
+const isMild = (text: string): boolean =>
+  /^\W*(?:(?:needs?|requires?|future|some) )?(?:attention(?: needed| required)?|advis\w*|amber|yellow|marginal|concern|monitor|watch|see (?:notes?|remarks?|comments?))\W*$/i.test(
+    text,
+  );
+
 const workingOf = (asked: Asked): Answered => {
   const { value, note } = asked;
   const says = value.outcome?.says;
@@ -58,9 +64,11 @@ const workingOf = (asked: Asked): Answered => {
   if (says === "partly") return working("intermittent");
   if (says === "bad" || says === "no") {
     const noted = workingByNote(asked);
+    if (says === "bad" && note !== "" && !noted.ok && isMild(value.text))
+      return unanswered("bad-but-not-how");
     return noted.ok && noted.answer.kind === "working" && noted.answer.value === "intermittent"
       ? working("intermittent")
-      : working("no", noted.ok || note === "");
+      : working("no", noted.ok ? noted.sure : note === "");
   }
   const own = ownOption(asked);
   if (own === "yes" || own === "no" || own === "intermittent") return working(own);
@@ -205,6 +213,7 @@ const ofEveryItem = (asked: Asked): Answered | undefined => {
 
 const optionIn = (answer: Answer): string => {
   if (answer.kind === "choice") return answer.option;
+  if (answer.kind === "working") return answer.value;
   return answer.kind === "faults" && answer.found.length === 0 ? "none" : answer.kind;
 };
 

@@ -1,4 +1,4 @@
-import { labelOf } from "../label/index.ts";
+import { isPlaceOnly, labelOf } from "../label/index.ts";
 import { outcomeOf } from "../outcome-words/index.ts";
 import { readValue } from "../read-value/index.ts";
 import type { Value } from "../read-value/index.ts";
@@ -99,10 +99,11 @@ const ledText = ({ value, rated, column }: Claim): string | undefined =>
     ? `ok, ${value.text}`
     : undefined;
 
-/** Names of a row that stand for several things, one for each part: `Horn / wipers / washers | ok / ok / no`. */
+/** Names of a row that stand for several things, one for each part: `Horn / wipers / washers | ok / ok / no`; `Tyres, rear` is one. */
 const namesIn = ({ names }: Claim, count: number): readonly string[] => {
   const own = names.at(-1)?.text.split(/\s*[/,&+]\s*|\s+and\s+/) ?? [];
-  return own.length === count && own.every(({ length }) => length > 2) ? own : [];
+  const areNames = own.every((name) => name.length > 2 && !isPlaceOnly(labelOf(name)));
+  return own.length === count && areNames ? own : [];
 };
 
 /**

@@ -24,7 +24,7 @@ export const isTitle = (row: Row): boolean => {
 const couldHead = (text: string): boolean =>
   text.length <= 60 &&
   !isNumeric(text) &&
-  !/[!?]\s/.test(text) &&
+  !/[!?]\s(?!\()/.test(text) &&
   !/[a-z]{4}\.\s/.test(text) &&
   !/^\d{4}-\d\d-\d\d/.test(text);
 

@@ -148,6 +148,10 @@ const WHEN =
 /** `Rating 1-4`, `Grade A-E`, `Score /10`. */
 const SCALE = /\s+(?:\d\s*(?:-|–|to)\s*\d{1,2}|[a-f]\s*(?:-|–|to)\s*[a-f]|\/\s*\d{1,2}|out of \d{1,2})$/;
 
+/** `Pass?`, `Passed (Y/N)`: what is asked of each row, and no side of the car. */
+const ASKS_PASS =
+  /^(?:(?:did|does) it )?pass(?:es|ed)?\s*(?:\?|\(?y\s*\/\s*n\)?|(?:or|\/)\s*fail)(?:\s*[?(].*)?$/;
+
 /** `G/F/P`: the letters by which a column grades. */
 const LETTER = `(?:${[...LETTER_GRADES.keys()].join("|")})`;
 const LETTERS = new RegExp(`^\\(?${LETTER}(?:\\s*[/|]\\s*${LETTER}){2,4}\\)?$`);
@@ -160,6 +164,7 @@ const LETTERS = new RegExp(`^\\(?${LETTER}(?:\\s*[/|]\\s*${LETTER}){2,4}\\)?$`);
 export const headingOf = (text: string): Heading | undefined => {
   const word = plain(text);
   if (isCylinder(text)) return { role: "at" };
+  if (ASKS_PASS.test(word)) return { role: "value" };
   const tick = tickOf(text);
   if (tick !== undefined && !byWord.has(word)) return tick;
   if (WHEN.test(word)) return { role: "when" };

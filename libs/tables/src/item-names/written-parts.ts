@@ -56,7 +56,10 @@ export const writtenParts: readonly Written[] = [
     "inner wheel arch; wheel arch inner; inner arch; inner wheel well; wheelhouse inner",
     "trunk.wheel-wells",
   ),
-  name("wheel arch; arch", "underbody.outer-wheelhouses"),
+  name(
+    "wheel arch; arch; inner fender wheelhouse; inner fender wheel house; inner fender wheel well; fender well; inner wing wheel arch; inner wing arch; inner fender well",
+    "underbody.outer-wheelhouses",
+  ),
   name("boot floor; trunk floor; load floor; cargo floor", "trunk.floor"),
   name("jack; jack and tool; tool; jack tool; tool kit; toolkit", "trunk.jack"),
   name(

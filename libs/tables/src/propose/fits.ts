@@ -31,6 +31,7 @@ const praises = (text: string): boolean =>
 
 /** `Trunk lid paint | B`, `Paintwork | good` grade the paint, and find no dents. */
 const fitOfPaint = ({ value, names }: Claim, item: Item, scale: GradeScale | undefined): number => {
+  if (value.numeric) return 1;
   const graded = [scale, WORDS].some((one) =>
     one?.grades.some(({ name }) => name.toLowerCase() === value.text.toLowerCase()),
   );
@@ -46,11 +47,14 @@ const fitOfGrade = ({ value }: Claim, item: Item, scale: GradeScale | undefined)
 };
 
 /** A figure with its unit is of what is measured in it. */
-const fitOfFigure = ({ value, note }: Claim, item: Item): number => {
+const fitOfFigure = ({ value, note, unit }: Claim, item: Item): number => {
   // `Tyre LF | ok | 6 mm`
   if (value.outcome?.says === "good" && value.numbers === undefined && notedNumbers(note)?.unit !== undefined)
     return item.answer === "reading" && isNumeric(note) ? 1.15 : 1;
-  if (value.numbers?.unit === undefined && value.numbers?.of32 !== true) return 1;
+  // `750 | rpm | pass`: beside a verdict the figure is what is said.
+  const judged = value.numeric && value.outcome !== undefined;
+  const measured = value.numbers?.unit ?? (judged ? unit : undefined);
+  if (measured === undefined && value.numbers?.of32 !== true) return 1;
   // `Filler, 6 mm thick` is no thickness of the paint.
   if (!value.numeric && namesFault(value.text)) return item.answer === "faults" ? 1.15 : 0.85;
   return item.answer === "reading" ? 1.15 : value.numeric ? 0.85 : 1;

@@ -88,6 +88,8 @@ const outcomeOfMark = (text: string, scale: GradeScale | undefined): Outcome | u
 
 /** A mark grades what has grades; of everything else it is no figure: what the remark says counts, and then how good the mark is. */
 const unrated = (claim: Claim, item: Item, scale: GradeScale | undefined): Claim => {
+  // `112 | um` under `Value`, ticked under `Good`: the figure is what is said.
+  if (item.answer === "reading" && claim.value.numeric && !/\d/.test(claim.value.text)) return claim;
   if (
     (claim.rated !== true && !isOnScale(claim.value.text, scale) && !isOnScale(claim.value.text, WORDS)) ||
     item.answer === "grade"
@@ -181,8 +183,9 @@ const answering = (
 const meantBy = (candidate: Candidate, { names, value, note }: Claim, { sheet }: Reading): Candidate => {
   const { id } = candidate.item;
   const later = names.some(({ text }) => /\bafter\b/i.test(text)) ? marks.afterDrive[id] : undefined;
-  const [words, instead] = marks.instead[id] ?? [];
-  const other = later ?? (words?.test(`${value.text} ${note}`) === true ? instead : undefined);
+  const [words, instead, of] = marks.instead[id] ?? [];
+  const isOf = of === undefined || names.some(({ text }) => of.test(text));
+  const other = later ?? (isOf && words?.test(`${value.text} ${note}`) === true ? instead : undefined);
   const item = other === undefined ? undefined : sheet.items.find((one) => one.id === other);
   return item === undefined ? candidate : { ...candidate, item };
 };

@@ -365,7 +365,7 @@ test("what a remark finds wrong beside a good word or a fair one is what is foun
   const rows = "Bonnet,Good,two stone chips\nLeft door,Fair,blistering at bottom\nRoof,Good,\n";
   expect(short(`Panel,Condition,Remarks\n${rows}`)).toEqual([
     'body.faults@hood {"kind":"faults","found":[{"kind":"chip"}],"denied":[]}',
-    'body.faults@left-front-door {"kind":"faults","found":[{"kind":"blister"}],"denied":[]}',
+    'doors.bottoms@left-front-door {"kind":"faults","found":[{"kind":"blister"}],"denied":[]}',
     'body.faults@roof {"kind":"faults","found":[],"denied":"all"}',
   ]);
 });

@@ -1,9 +1,12 @@
-import type { Sheet } from "@evenhand/shared/sheet";
+import type { Item, Sheet } from "@evenhand/shared/sheet";
 import { exceptedParts } from "../cell-parts/exceptions.ts";
 import { factsIn, figuresBeside, placedParts, turnedRound } from "../cell-parts/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
 import { labelOf } from "../label/index.ts";
 import type { Label } from "../label/index.ts";
+import { WORDS } from "../answer-of/grade.ts";
+import { outcomeOf } from "../outcome-words/index.ts";
+import { isOnScale } from "../propose/spoken-of.ts";
 import type { Proposal } from "../propose/reading.ts";
 import { readValue } from "../read-value/index.ts";
 import { speaksAgainst } from "../sensed-words/index.ts";
@@ -122,14 +125,24 @@ const leftOpen = (part: Asked): Asked => {
 /** `RR tyre | D | 3/32, sidewall cracked`: beside a grade of what has none the remark is what is said, each part of it. */
 const factsNoted = (claim: Claim, { ask, sheet }: Asking): readonly Asked[] => {
   const { value, note, scale } = claim;
-  const isMark = claim.rated === true || (scale !== undefined && value.text.length <= 2);
+  const isMark =
+    claim.rated === true ||
+    (scale !== undefined && value.text.length <= 2) ||
+    outcomeOf(value.text) !== undefined ||
+    isOnScale(value.text, WORDS);
   if (!isMark || note === "") return [];
   const [best] = [ask(claim).proposal].flatMap((one) => (one.ok ? one.meant : []));
   if (best === undefined || best.answer.kind === "grade") return [];
   const said = { ...claim, value: readValue(note, { comma: false }), note: "", rated: false };
   const facts = factsIn(said).map(ask).map(ofRow(sheet)).map(toSettle);
-  return facts.every(fits) && areApart(facts) ? facts : [];
+  return facts.every(fits) && areApart(facts) && facts.every((fact) => isOfSection(fact, best.item))
+    ? facts
+    : [];
 };
+
+/** What stands beside a mark is of what the row is of: of pads a hose is no radiator's. */
+const isOfSection = ({ proposal }: Asked, { section }: Item): boolean =>
+  proposal.ok && proposal.meant[0]?.item.section === section;
 
 /** How well each of two names must fit, and no one name both. */
 const [EACH, WHOLE] = [0.9, 0.8];

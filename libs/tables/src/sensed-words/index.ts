@@ -50,6 +50,10 @@ const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
   ["clear", { general: "good" }],
   ["porous", { fault: "crack" }],
   [
+    "dry rot; dry rotted; dryrot; dry rotten; weather checking; weather checked; sidewall checking",
+    { fault: "crack" },
+  ],
+  [
     "could not be inspected; could not be seen; could not be reached; could not be examined",
     { unseen: "not-reached" },
   ],

@@ -66,7 +66,7 @@ export type Said = { readonly value: Value; readonly column: number; readonly ra
 /** Under `OK? Y/N` yes is good, whatever is asked: of a noise, that there is none. */
 const judged = ({ heading }: Column, value: Value): Value => {
   const says = value.outcome?.says;
-  if (!/\b(?:ok|okay|pass)\b/i.test(heading) || (says !== "yes" && says !== "no")) return value;
+  if (!/\b(?:ok|okay|pass(?:es|ed)?)\b/i.test(heading) || (says !== "yes" && says !== "no")) return value;
   return { ...value, outcome: says === "yes" ? good : bad };
 };
 
