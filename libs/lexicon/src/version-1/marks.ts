@@ -32,6 +32,14 @@ const OF_BLADES =
   /\b(?:streak\w*|smear\w*|chatter\w*|judder\w*|(?:blades?|rubbers?) (?:\w+ )?(?:split|torn|worn|perished|hard\w*|old|cracked|shot|poor|missing|rough|ragged)|(?:worn|split|torn|perished|hard|old|cracked|poor|new|missing) (?:\w+ )?(?:blades?|rubbers?))\b/iu;
 /** The face of a dial or the knob of a switch, which may be broken while it works. */
 const OF_FACE = /\b(?:glass|face|bezel|lens|dial|rim|trim|knob|button)\b/iu;
+/** The same, and a reading that is low or high, which may be true. */
+const OF_DIAL = new RegExp(
+  `${OF_FACE.source}|\\b(?:reads?|reading|shows?) (?:a (?:bit|little) |too |very |slightly )?(?:low|high|hot|cold)\\b`,
+  "iu",
+);
+/** A buckle or a reel that fails, and not one that is praised beside the webbing. */
+const BELT_STUCK =
+  /\b(?:jam(?:s|med)?|stuck|(?:not|n't) (?:latch|lock|click|fasten|retract)\w*|(?:slow|stiff) to retract|(?:buckles?|latch(?:es)?|retractors?|reels?) (?:\w+ )?(?:broken|stuck|dead|weak|stiff|slow|bad|seized|fail\w*|jam\w*|missing|sticks?|sticking|worn|loose))\b/iu;
 /** What eats a panel from its lower seam, said of the bottom; a dent there is the panel's. */
 const RUST_AT_BOTTOM =
   /^(?!.*\b(?:dent\w*|ding\w*|scratch\w*|chip\w*|creas\w*)\b)(?=.*\b(?:bottoms?|btm|lower (?:edge|seam|lip|corner|few|inch\w*|skin|part|section|third)|(?:at|along|round) (?:the |its )?(?:edge|base))\b).*\b(?:rust\w*|corro\w*|rot\w*|blister\w*|bubbl\w*|perforat\w*|hol(?:e|es|ed)|fill(?:er|ed)|patch\w*)\b/isu;
@@ -137,9 +145,9 @@ export const marks: Marks = {
     "electrics.clock no": OF_FACE,
     "electrics.speedometer no": OF_FACE,
     "electrics.tachometer no": OF_FACE,
-    "electrics.fuel-gauge no": OF_FACE,
-    "electrics.temperature-gauge no": OF_FACE,
-    "electrics.oil-gauge no": OF_FACE,
+    "electrics.fuel-gauge no": OF_DIAL,
+    "electrics.temperature-gauge no": OF_DIAL,
+    "electrics.oil-gauge no": OF_DIAL,
     "electrics.charge-gauge no": OF_FACE,
     "electrics.radio no": OF_FACE,
     "road.lock-up in": /\bworks?\b/iu,
@@ -153,6 +161,7 @@ export const marks: Marks = {
       /^(?=.*\bnames?\b)(?!.*\b(?:hand|present|seen|shown|held|have|here|office|file|possession)\b)/iu,
   },
   instead: {
+    "interior.belt-webbing": [BELT_STUCK, "interior.belt-latch"],
     "body.faults": [RUST_AT_BOTTOM, "doors.bottoms", /\bdoors?\b/iu],
     "engine.oil-pressure-idle": [
       /^(?!.*\b(?:idle|tick-?over)\b).*(?:\b[2-4][05]00\b|\bcruis|\bat speed\b)/isu,

@@ -64,7 +64,7 @@ const workingOf = (asked: Asked): Answered => {
   if (says === "partly") return working("intermittent");
   if (says === "bad" || says === "no") {
     const noted = workingByNote(asked);
-    if (says === "bad" && note !== "" && !noted.ok && isMild(value.text))
+    if (says === "bad" && note !== "" && !(noted.ok && noted.sure) && isMild(value.text))
       return unanswered("bad-but-not-how");
     return noted.ok && noted.answer.kind === "working" && noted.answer.value === "intermittent"
       ? working("intermittent")

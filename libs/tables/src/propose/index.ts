@@ -13,7 +13,7 @@ import { readValue } from "../read-value/index.ts";
 import { speaksAgainst } from "../sensed-words/index.ts";
 import type { Claim } from "../table-claims/index.ts";
 import type { Proposal, Reading, RefusedBecause, Meant } from "./reading.ts";
-import { canBeAll, isBad, leavesOpen, withNote } from "./where.ts";
+import { canBeAll, isBad, isMarkedBad, leavesOpen, withNote } from "./where.ts";
 import { fitOfRest } from "./fits.ts";
 import { isOnScale, spokenOf } from "./spoken-of.ts";
 
@@ -151,7 +151,8 @@ const attempt = (said: Claim, candidate: Candidate, reading: Reading): Tried => 
     !against &&
     (places.how !== "some" || everywhere) &&
     !claim.fromNote &&
-    !(places.how === "all" && places.positions.length >= MANY);
+    !(places.how === "all" && places.positions.length >= MANY) &&
+    !(places.how === "all" && places.positions.length > 1 && isMarkedBad(claim, made.answer));
   const shade = (made.sure ? 1 : 0.9) * (places.how === "all" ? 0.97 : 1) * (claim.fromNote ? 0.9 : 1);
   const meant = {
     item,

@@ -106,6 +106,10 @@ const namedPlaces = (claim: Claim, candidate: Candidate, reading: Reading, bad: 
   return bad && ofAll && named.positions.length > 2 ? { ...named, how: "all" } : named;
 };
 
+/** `Shocks | Attention | left rear misting`: what the sheet marks as bad is where its remark says, though it be no fault to us. */
+export const isMarkedBad = ({ value }: Claim, answer: Answer): boolean =>
+  answer.kind === "choice" && value.outcome?.says === "bad";
+
 /** Where the name does not say it, what is bad is where its own words or the note say (`Brake lights: no, LH out`). */
 export const withNote = (claim: Claim, candidate: Candidate, answer: Answer, reading: Reading): Places => {
   const bad = isBad(answer, candidate.item, reading);
@@ -119,7 +123,8 @@ export const withNote = (claim: Claim, candidate: Candidate, answer: Answer, rea
   const ownWords = labelOf(own);
   const words = ownWords.places.size > 0 ? ownWords : labelOf(`${own} ${claim.note}`);
   const reads = answer.kind === "reading" || answer.kind === "code";
-  if (!bad && !isWorn(answer) && !reads) return unlessOfSome(claim, candidate, reading, { places, words });
+  if (!bad && !isMarkedBad(claim, answer) && !isWorn(answer) && !reads)
+    return unlessOfSome(claim, candidate, reading, { places, words });
   if (contradicts(claim.where, words)) return { positions: [], how: "said" };
   if (isWorn(answer) && places.how === "all" && OF_SOME.test(`${own} ${claim.note}`))
     return { positions: [], how: "said" };

@@ -196,3 +196,50 @@ test("dry rot of a tire is cracks", () => {
   ])
     expect(row(`RR tire,${said},`)).toContain('"kind":"crack"');
 });
+
+test("what a sheet marks as bad is where its remark says, though it be no fault to us", () => {
+  for (const [said, places] of [
+    ["front misting", ["left-front", "right-front"]],
+    ["rears misting", ["left-rear", "right-rear"]],
+    ["slight film on fronts", ["left-front", "right-front"]],
+    ["rear pair misting", ["left-rear", "right-rear"]],
+    ["both fronts damp", ["left-front", "right-front"]],
+    ["left rear misting", ["left-rear"]],
+    ["misting RR", ["right-rear"]],
+    ["LF and LR misting", ["left-front", "left-rear"]],
+  ] as const)
+    expect(outcome(`Shocks,Attention,${said}`)?.findings.map(({ finding }) => finding.position)).toEqual(
+      places,
+    );
+  expect(outcome("Shocks,Attention,misting")?.findings.map(({ sure }) => sure)).not.toContain(true);
+});
+
+test("a buckle or a reel that is bad is the belt's latch, and no wear of its webbing", () => {
+  for (const written of [
+    "Seat belt LF,Fail,buckle stuck",
+    "Seat belt LF,Fail,does not latch",
+    "Seat belt LF,Attention,jammed",
+    "Seat belt LF,Fail,retractor dead",
+    "Seat belt LF,bad,reel jams",
+    "Seat belt LF,Fail,won't lock",
+    "Left front seat belt,Fail,latch broken",
+    "Seat belt LF,Fail,will not retract",
+  ])
+    expect(row(written)).toBe('interior.belt-latch@left-front {"value":"no"}');
+  expect(row("Seat belt LF,Attention,frayed")).toContain("interior.belt-webbing@left-front");
+});
+
+test("a gauge that reads low may read true", () => {
+  for (const written of [
+    "Fuel gauge,Attention,reads low",
+    "Fuel gauge,Fail,reading low",
+    "Temp gauge,Attention,reads high",
+    "Temperature gauge,Attention,reads a bit hot",
+    "Oil pressure gauge,Attention,reads low",
+    "Oil gauge,Advisory,shows low",
+    "Temp gauge,Amber,reads cold",
+    "Fuel gauge,Attention,shows too low",
+  ])
+    expect(row(written)).toBe("refused");
+  expect(row("Fuel gauge,Attention,dead")).toBe('electrics.fuel-gauge {"value":"no"}');
+});
