@@ -86,6 +86,7 @@ const applyTo = (
     if (answer === undefined && breath.piece.join !== "but") retract(draft, item, places, words);
     if (answer === undefined || !fits(draft, item, answer, said, breath)) continue;
     if (answer.kind === "not-seen" && (item.section === "identity" || !isUnseenPart(entry, breath))) continue;
+    if (isOneFault(draft, answer, entry, places, breath)) continue;
     if (places.length === 0 || (subject.id === "leaks" && !isDry(answer))) continue;
     if (item.answer !== "working")
       for (const word of words)
@@ -118,6 +119,36 @@ const applyTo = (
     ? applyTo(draft, entry.instead, breath, remembered, used)
     : made;
 };
+
+/** Places beyond which one dent is not in each of them. */
+const MOST_OF_ONE = 2;
+const COUNTED =
+  /^(?:scratch|dent|ding|chip|crack|tear|hole|bubble|blister|patch|crease|gouge|scrape|split|rip)$/u;
+/** Tokens from "a" to the fault: "a nasty little scratch". */
+const TO_FAULT = 4;
+
+/** "It has a scratch", and all panels are in view: it is on one of them, and nobody says which. */
+const isOneFault = (
+  draft: Draft,
+  answer: Answer,
+  { sides }: Entry,
+  places: readonly string[],
+  { words, text }: Breath,
+): boolean =>
+  answer.kind === "faults" &&
+  answer.found.length > 0 &&
+  places.length > MOST_OF_ONE &&
+  !sides.all &&
+  !/\b(?:each|every|all|apiece)\b/u.test(text) &&
+  words.some(
+    ({ from, to, negated }) =>
+      !negated &&
+      draft.tokens[to - 1]?.plural !== true &&
+      COUNTED.test(draft.tokens[to - 1]?.stem ?? "") &&
+      /\b(?:an?|one|another)(?: (?!of\b|few\b|couple\b)[a-z]+)*$/u.test(
+        wordsOf(draft, { from: Math.max(0, from - TO_FAULT), to: from }),
+      ),
+  );
 
 /** "The front seats have been reupholstered": of one row of seats that is a part of the trim. */
 const partOfTrim = (
@@ -179,6 +210,8 @@ const LAST_SENTENCE = 12;
 const GOES_AWAY =
   /\b(?:go(?:es)? (?:right )?away|went away|clears?(?: right)?(?: up| itself)?|cleared up|gone (?:in|after) a|disappears?|(?:is|run|burn|then)(?: it)?(?: is)? (?:clean|clear)|cleans up|(?:after|after that|afterwards|later|then) nothing)\b/u;
 
+const LEAKS = /\b(?:leak|leaking|seep|seepage|seeping|drip|dripping|weep|weeping|dry|wet|oil)\b/u;
+
 /** "Original" of a panel is its paint only where paint is spoken of. */
 export const fits = (draft: Draft, item: Item, answer: Answer, said: SaidOf, { piece }: Breath): boolean => {
   if (item.id.startsWith("engine.smoke") && answer.kind === "choice" && answer.option === "none")
@@ -188,6 +221,8 @@ export const fits = (draft: Draft, item: Item, answer: Answer, said: SaidOf, { p
       !lastIs(draft, "engine.smoke-warm")
     )
       return false;
+  // "No power steering": it is not there, and nothing of its leaks.
+  if (item.id.startsWith("driveline.leaks") && said.noSubject && !LEAKS.test(said.text)) return false;
   // "It's in the estate's name, but it's here" is still in another's.
   const before = draft.remarks.get(keyOf(item.id, ""))?.answer;
   if (item.id === "identity.title-holder" && before?.kind === "choice" && before.option === "other-name")

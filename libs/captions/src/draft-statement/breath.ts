@@ -72,9 +72,14 @@ const sidesOf = (
     other: has("other"),
     spare: has("spare") || five,
     ...(seat ? { seat } : {}),
+    ...(ONE_OF.test(text) ? { one: true } : {}),
     index,
   };
 };
+
+/** "One of the rears is", "one of the front shocks leaks": and nobody says which. */
+const ONE_OF =
+  /^(?:(?:and|but|yes|well|oh|only|just|maybe|there is|it is) )*one of (?:the|my|its|these|those) (?:front|rear|back|left|right|driver|passenger|upper|lower|inner|outer)\b/u;
 
 const HAS =
   /\b(?:has|have|had|got|there (?:is|s|are)|(?:is|s|are) (?:in|under|behind|on board|still)|come with|include|found|retain|keep|with|here|it has|both|two|all there|present|can smell|(?:i|we) (?:smell|find|see))\b/u;

@@ -215,7 +215,8 @@ const sayListed = (
 /** "Any rust?" "Not that I can see": what was asked, as it was answered. */
 const sayAsked = (draft: Draft, breath: Breath, asked: Breath, reply: "yes" | "no"): readonly string[] => {
   const { state } = draft;
-  const plain = breath.yesOrNo === "no" ? sayOfView(draft, breath) : [];
+  const asksOfUse = /\b(?:work|function|operate|blow|cold|cool)\b/u.test(asked.text);
+  const plain = breath.yesOrNo === "no" && !asksOfUse ? sayOfView(draft, breath) : [];
   if (plain.length > 0) return plain;
   const words = askedAs(
     asked.words.filter((word) => !isFaint(draft, word)),

@@ -55,6 +55,7 @@ export const entriesOf = (
         other:
           sides.other || tokens.slice(one.from, one.to).some(({ stem }) => /^(?:else|rest)$/u.test(stem)),
         one:
+          sides.one === true ||
           tokens[one.from - 1]?.stem === "one" ||
           /\bone of (?:the|my|its|these|those)$/u.test(before(tokens, one.from)),
       },

@@ -36,7 +36,13 @@ export const nameOnly = (draft: Draft, breath: Breath): readonly string[] => {
     (one) => one.is === "said" && !mentions.some((other) => other.is === "subject" && isOver(other, one)),
   );
   const isSameKind = !/\ball (?:of )?the same\b|\bsame (?:make|brand|age|type|kind)\b/u.test(breath.text);
-  if (breath.same && isSameKind && !saysOwn && (state.words.length > 0 || state.numbers.length > 0)) {
+  if (
+    breath.same &&
+    isSameKind &&
+    !saysOwn &&
+    !state.askedOfModel &&
+    (state.words.length > 0 || state.numbers.length > 0)
+  ) {
     bringIntoView(draft, breath.entries);
     return sayAgain(draft, breath, breath.entries);
   }

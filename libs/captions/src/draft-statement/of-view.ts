@@ -39,7 +39,7 @@ export const sayOfView = (draft: Draft, breath: Breath): readonly string[] => {
       breath.text,
     );
   const whole = restOfWhole(draft, breath);
-  const group = (whole === undefined ? state.entries : [whole]).map((entry) =>
+  const group = (whole === undefined ? byNumber(state.entries, breath) : [whole]).map((entry) =>
     isOne
       ? { ...entry, sides: { ...entry.sides, one: true, all: false }, none: false }
       : placed
@@ -70,6 +70,15 @@ export const sayOfView = (draft: Draft, breath: Breath): readonly string[] => {
   } else if (placed && breath.words.length > 0 && (breath.sides.other || breath.sides.adds.length > 0))
     state.entries = group;
   return sizeOfFault(draft, breath, made);
+};
+
+/** "Are the floors solid, and is the exhaust new?" "It's new": of the one, and not of the several. */
+const byNumber = (entries: readonly Entry[], { text }: Breath): readonly Entry[] => {
+  const isIt = /^(?:(?:yes|no|well|oh|and|but) )*it\b/u.test(text);
+  const areThey = /^(?:(?:yes|no|well|oh|and|but) )*(?:they|these|those)\b/u.test(text);
+  if (!isIt && !areThey) return entries;
+  const kept = entries.filter(({ plural }) => plural === areThey);
+  return kept.length > 0 ? kept : entries;
 };
 
 /** "The water is clean" after a gearbox: words within a phrase that speaks of something else by itself. */

@@ -1,6 +1,7 @@
 import type { Subject } from "@evenhand/lexicon/lexicon-version-1";
 import type { Piece } from "../pieces/index.ts";
 import type { Breath } from "./breath.ts";
+import { wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
 import type { Entry } from "./entries.ts";
 import { CAR_ASKED, HAD_IT_DONE, OF_CAR, isLeaks, isPanel } from "./phrases.ts";
@@ -72,7 +73,9 @@ const entryOf = (
 /** "It doesn't leak" after a radiator is said of the radiator. */
 export const spokenOf = (draft: Draft, breath: Breath): readonly Entry[] => {
   const { piece, text } = breath;
-  const entries = breath.entries.filter((one) => !isChromeOfView(draft, one, piece));
+  const entries = breath.entries.filter(
+    (one) => !isChromeOfView(draft, one, piece) && !isWrittenIn(draft, one, piece),
+  );
   const named = entries.some(isPanel)
     ? entries.filter(({ subjects }) => !subjects.every(({ id }) => id === "all-panels"))
     : entries;
@@ -95,6 +98,18 @@ const isChromeOfView = (draft: Draft, { subjects }: Entry, { join }: Piece): boo
   join !== "start" &&
   subjects.every(({ id }) => id === "chrome") &&
   draft.state.entries.some((one) => one.subjects.some(({ id }) => id === "bumper"));
+
+const PAPERS = /^identity\.(?:title|registration|owners|build-sheet|invoice|service-book)/u;
+const WRITTEN = /\b(?:on|in|with|match|per|agree with)(?: (?:the|my|its|his|her|old|original|green|buff))*$/u;
+
+/** "It's the original engine, the number's on the logbook": where it is written, and no paper is spoken of. */
+const isWrittenIn = (draft: Draft, { from, subjects }: Entry, { from: begin, join }: Piece): boolean =>
+  join !== "start" &&
+  subjects.every(({ items }) => items.every((id) => PAPERS.test(id))) &&
+  WRITTEN.test(wordsOf(draft, { from: begin, to: from })) &&
+  draft.state.entries.some(({ subjects: viewed }) =>
+    viewed.some(({ items }) => items.some((id) => !PAPERS.test(id))),
+  );
 
 /** Tokens after a trunk within which "in there" is in the trunk. */
 const NEAR_TRUNK = 40;
@@ -195,6 +210,8 @@ const latchOfLid = (draft: Draft, entry: Entry): Entry => {
   return own === undefined ? entry : { ...entry, subjects: [own] };
 };
 
+const OTHER_ONE = /^(?:(?:and|but) )?the other(?: one| side)? (?=is |s |has |was )/u;
+
 /** "It has new paint", of a panel in view, is said of that panel. */
 const isPaintOfView = (draft: Draft, entries: readonly Entry[], { join }: Piece, text: string): boolean => {
   const isPaint =
@@ -203,7 +220,9 @@ const isPaintOfView = (draft: Draft, entries: readonly Entry[], { join }: Piece,
   return (
     isPaint &&
     isOfPanel &&
-    !/\b(?:all|every|car|whole|everything|else|rest|other|panel|anywhere)\b/u.test(text) &&
-    (join !== "start" || /\b(?:it|its|that|there)\b/u.test(text))
+    !/\b(?:all|every|car|whole|everything|else|rest|other|panel|anywhere)\b/u.test(
+      text.replace(OTHER_ONE, ""),
+    ) &&
+    (join !== "start" || /\b(?:it|its|that|there)\b/u.test(text) || OTHER_ONE.test(text))
   );
 };

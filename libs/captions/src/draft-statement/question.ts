@@ -1,8 +1,11 @@
+import { isLore } from "../no-claim/index.ts";
 import { apply } from "./apply.ts";
 import type { Breath } from "./breath.ts";
 import { isPlaced, wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
 import { bringIntoView, noteWhole, placedIn } from "./in-view.ts";
+import { NEGATORS } from "./negation.ts";
+import { askedAs } from "./replies.ts";
 import { OF_ITSELF, isLeaks } from "./phrases.ts";
 import { saysFault } from "./says-something.ts";
 import { replaced } from "./sides.ts";
@@ -10,7 +13,11 @@ import { replaced } from "./sides.ts";
 /** A question claims nothing; it brings its part into view, and a yes after it says what it asked. */
 export const noteQuestion = (draft: Draft, breath: Breath): void => {
   const { state } = draft;
-  state.askedOfModel = false;
+  const { from, to } = breath.piece;
+  // "These usually rust here, don't they?"
+  state.askedOfModel =
+    isLore(draft.spoken.text, draft.tokens, from, to) ||
+    (breath.piece.join !== "start" && state.askedOfModel && breath.entries.length === 0);
   if (breath.entries.length > 0) {
     const others = breath.entries.filter((entry) => !isLeaks(entry));
     const named = (others.length > 0 ? others : breath.entries).map((entry) => ({
@@ -43,6 +50,10 @@ export const noteQuestion = (draft: Draft, breath: Breath): void => {
   state.query = breath.words.length > 0 ? breath : isGoingOn ? state.query : undefined;
 };
 
+/** "Does it not leak?": the denial is a part of the word. */
+const deniesItself = (draft: Draft, { from, to }: Breath["words"][number]): boolean =>
+  draft.tokens.slice(from, to).some(({ stem }) => NEGATORS.has(stem));
+
 /** "They all rust there, this one doesn't": what is true of the model is as good as asked of this one, and brings its part into view. */
 export const noteLore = (draft: Draft, breath: Breath): void => {
   if (breath.entries.length > 0) noteQuestion(draft, breath);
@@ -68,7 +79,10 @@ export const replyOfPart = (draft: Draft, breath: Breath): readonly string[] | u
     return undefined;
   }
   const named = isSide ? placedIn(draft, breath) : entries.map((entry) => ({ ...entry, none: false }));
-  const asked = query.words.map((word) => (denies ? { ...word, negated: !word.negated } : word));
+  // "So no rust?" "There's some in the floors."
+  const asked = isYes
+    ? query.words
+    : askedAs(query.words, denies ? "no" : "yes", text, (word) => deniesItself(draft, word));
   const made = apply(
     draft,
     named,

@@ -27,6 +27,7 @@ export const replaced = (a: SaidSides, b: SaidSides): SaidSides => {
     other: b.other,
     spare: b.spare,
     ...(b.seat === undefined ? {} : { seat: b.seat }),
+    ...(b.one === true ? { one: true } : {}),
     index: b.index,
   };
 };

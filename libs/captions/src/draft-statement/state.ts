@@ -28,6 +28,8 @@ export type State = {
   /** A part was just taken out of what was said of many: what it was taken out of, and what is said of it. */
   excepted: { readonly last: readonly string[]; readonly words: readonly SaidWord[] } | undefined;
   sentenceClaims: number;
+  /** Where the sentence begins, and what was claimed in it. */
+  sentence: { readonly from: number; readonly keys: readonly string[] };
   /** Why nothing is claimed to the end of the sentence, and from which token on. */
   skip: { readonly why: "elsewhere" | "money" | "supposed" | "lore"; readonly from: number } | undefined;
   correcting: boolean;
@@ -79,6 +81,7 @@ export const atFirst = (): State => ({
   hedgeNext: false,
   excepted: undefined,
   sentenceClaims: 0,
+  sentence: { from: 0, keys: [] },
   skip: undefined,
   correcting: false,
   row: undefined,

@@ -9,12 +9,16 @@ import { claimsOfMagnet } from "./magnet.ts";
 import { beginSentence, claimedPart, comesBack, isAside, relevantTo } from "./no-claim-here.ts";
 import { claimsOfPending, keepPending } from "./pending.ts";
 import { inTrunk } from "./part-meant.ts";
+import { putRight } from "./put-right.ts";
 import { noteLore, noteQuestion } from "./question.ts";
 import { noteSide, onThisSide } from "./sides-in-view.ts";
 
 export const takePiece = (draft: Draft, piece: Piece, sentenceEnd: number): void => {
   const { state } = draft;
-  if (piece.join === "start") beginSentence(draft, piece, sentenceEnd);
+  if (piece.join === "start") {
+    putRight(draft, piece, sentenceEnd);
+    beginSentence(draft, piece, sentenceEnd);
+  }
   if (piece.join === "colon")
     state.gauges = state.entries.some(({ subjects }) => subjects.some(({ id }) => id === "gauges"));
   if (comesBack(draft, piece)) state.skip = undefined;
@@ -51,6 +55,7 @@ export const takePiece = (draft: Draft, piece: Piece, sentenceEnd: number): void
   const made = claimsOfMagnet(draft, claimed) ?? claimsOfPending(draft, claimed) ?? claimsOf(draft, claimed);
   keepPending(draft, claimed, made);
   state.sentenceClaims += made.length;
+  state.sentence = { ...state.sentence, keys: [...state.sentence.keys, ...made] };
   firmnessLater(draft, breath, made);
   state.carried = breath.words.some(({ negated }) => negated);
   if (breath.words.length > 0 || breath.entries.length > 0) state.correcting = false;

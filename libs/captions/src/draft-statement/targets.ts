@@ -8,6 +8,7 @@ import type { Entry } from "./entries.ts";
 import { refinedSubject } from "./refined-subject.ts";
 import { hasWords } from "./talk.ts";
 import type { Talk } from "./talk.ts";
+import { acrossFrom, isOneOther } from "./the-other.ts";
 
 /** Microns below which nothing is paint. */
 const LEAST_PAINT = 50;
@@ -63,14 +64,19 @@ export class Targets {
           sets: this.talk.sets,
         });
         const kept = this.ofBrakes(subject, entry, found.places);
-        const places = entry.sides.other
-          ? found.places.filter(
-              (place) => !othersOf(subject, id).some((one) => this.talk.isAnswered(one, place)),
-            )
-          : kept;
+        const places = entry.sides.other ? this.left(found.places, subject, id, breath) : kept;
         return [{ item, subject, ...found, places }];
       });
     });
+  }
+
+  /** Of places, those of which nothing was said yet; of one other, the one across from what was said. */
+  private left(places: readonly string[], subject: Subject, id: string, breath: Breath): readonly string[] {
+    const isSaid = (place: string): boolean =>
+      othersOf(subject, id).some((one) => this.talk.isAnswered(one, place));
+    const rest = places.filter((place) => !isSaid(place));
+    const isOne = isOneOther(this.talk.tokens, breath.piece);
+    return isOne && rest.length > 1 ? rest.filter((place) => isSaid(acrossFrom(place))) : rest;
   }
 
   /** Pads are of discs and shoes of drums. */

@@ -9,6 +9,12 @@ type Rule = {
 /** Words that name a part elsewhere and none where these words stand beside them. */
 export const NOT_MEANT: readonly Rule[] = [
   { subject: /^idle$/u, before: /^at$/u },
+  // "Two spare doors", "a spare set of hubcaps": no spare wheel.
+  {
+    subject: /^spare$/u,
+    after:
+      /^(?:door|engine|motor|gearbox|transmission|radiator|windshield|windscreen|hood|fender|bumper|seat|part|hubcap|hub|carburetor|head|panel|top|hose|belt|bulb|fuse|glass|lens|light|headlight|grille|trim|axle|differential|diff|starter|generator|alternator|pump|wing|bonnet|shock|bit|key|jack|set|fuel|gas|can|oil|plug)$/u,
+  },
   { subject: /^cold-start$/u, before: /^(?:you|to|i|we|let|can|will|us|first)$/u },
   { subject: /^wheels$/u, before: /^at$/u },
   { subject: /^cold-start$/u, after: /^(?:with|at|from|by|to)$/u },

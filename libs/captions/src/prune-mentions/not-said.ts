@@ -1,5 +1,6 @@
 import type { Mention } from "@evenhand/lexicon/find-mentions";
 import type { RepairedToken } from "@evenhand/lexicon/repair";
+import { HEARD_OR_SUPPOSED } from "./heard-or-supposed.ts";
 
 type Tokens = readonly RepairedToken[];
 
@@ -42,6 +43,10 @@ const RULES: readonly Rule[] = [
     before: /^(?:brake|push|press|pull|stop|step|accelerate|turn|corner|drive|driven|run|down)$/u,
   },
   { said: /^bodywork$/u },
+  // "Hard to tell."
+  { said: /^hard$/u, after: /^to$/u },
+  // "That's just mud": dirt, and no filler.
+  { said: /^mud$/u, before: /^(?:s|is|just|only|dried|dry|road|wet)$/u },
   { said: /^filler$/u, after: /^(?:cap|neck|hole|tube|door|flap|pipe)$/u, leads: true },
   { said: /^straight$/u, after: /^(?:four|six|eight|twelve|4|6|8)$/u, leads: true },
   { said: /^(?:ticking|tick)$/u, after: /^over$/u, leads: true },
@@ -248,6 +253,7 @@ const isKeptCovered = (tokens: Tokens, { from }: Mention): boolean =>
   tokens.slice(Math.max(0, from - 4), from).some(({ stem }) => /^(?:keep|kept|always|stored)$/u.test(stem));
 
 const CHECKS = [
+  ...HEARD_OR_SUPPOSED,
   byRule,
   isVerbSound,
   isNeeded,
