@@ -5,13 +5,14 @@ import { Comparison } from "@evenhand/shared/comparison";
 import type { Entry } from "@evenhand/shared/comparison";
 import { Report } from "@evenhand/shared/report";
 import { describe, expect, test } from "vitest";
-import { goldenOf } from "../../../../fixtures/golden/golden.ts";
+import { goldenOf, refusedBecause } from "../../../../fixtures/golden/golden.ts";
+import type { Golden } from "../../../../fixtures/golden/golden.ts";
 import { filesOf, pairs } from "../../../../fixtures/golden/pairs.ts";
 import { plainStyle } from "../terminal/style.ts";
 import { compareCommand } from "./index.ts";
 
 const main = fileURLToPath(new URL("../main.ts", import.meta.url));
-const golden = (pair: string): unknown =>
+const golden = (pair: string): Golden =>
   JSON.parse(readFileSync(new URL(`../../../../fixtures/golden/${pair}.json`, import.meta.url), "utf8"));
 
 const argumentsFor = (a: URL, b: URL) => [fileURLToPath(a), fileURLToPath(b), "--json"];
@@ -29,6 +30,15 @@ const printed = (a: URL, b: URL): string => {
 };
 
 const compared = (a: URL, b: URL): Comparison => Comparison.parse(JSON.parse(printed(a, b)));
+
+test("what comes out otherwise of the same reports is kept under a new version of the rules alone", () => {
+  const kept = golden("windrow");
+  const otherwise = { ...kept, broken: {} };
+  expect(refusedBecause(kept, kept)).toBeUndefined();
+  expect(refusedBecause(kept, otherwise)).toMatch(/give the rules a new version/);
+  expect(refusedBecause(kept, { ...otherwise, engine: "another" })).toBeUndefined();
+  expect(refusedBecause(kept, { ...otherwise, reports: "other" })).toBeUndefined();
+});
 
 test("as a program of its own the command prints the same to the byte", { timeout: 60_000 }, () => {
   const { a, b } = filesOf("sovrano");
@@ -76,7 +86,7 @@ describe.each(pairs)("the pair %s", (pair) => {
   const { a, b } = filesOf(pair);
 
   test("gives the golden result", { timeout: 60_000 }, () => {
-    expect(goldenOf(compared(a, b))).toEqual(golden(pair));
+    expect(goldenOf(compared(a, b), { a, b })).toEqual(golden(pair));
   });
 
   test("mirrors when the two files are swapped", { timeout: 60_000 }, () => {
