@@ -179,9 +179,8 @@ export const clauseMessages = defineMessages("clause", {
     "by the check standard of this visit and {hand} past pairs of reports this inspector with this gauge {off}",
   "unjudged.nothing": "there is nothing to judge it by",
   "unjudged.no-figure": "there is no figure to judge it by",
-  "unjudged.not-noted": "what would judge it was not noted with it",
-  "unjudged.between":
-    "it lies between what is ordinary and what is bad, so that it decides nothing by itself",
+  "unjudged.not-noted": "what would judge it was not noted",
+  "unjudged.between": "it lies between ordinary and bad",
   "limit.min": "; at least {limit} is required: {calls}",
   "limit.max": "; at most {limit} is allowed: {calls}",
   "practice.min": "; common practice looks for at least {limit}: {calls}",

@@ -6,7 +6,7 @@ import { clauseMessages } from "./messages.ts";
  * Why nothing is called of what was found and nobody stated: it lies between what is ordinary and what is bad; its figure asks for what
  * was not noted; it has no figure; it is no reading.
  *
- * @example whyUnjudged(panelOf300Micrometers, paintThickness) // "it lies between what is ordinary and what is bad, …"
+ * @example whyUnjudged(panelOf300Micrometers, paintThickness) // "it lies between ordinary and bad"
  */
 export const whyUnjudged = (
   { limits }: Pick<Entry, "limits">,

@@ -47,8 +47,8 @@ describe("an answer after stated or found", () => {
   it.each([
     ["house", "even-wear", "even wear"],
     ["house", "spent", "spent"],
-    ["points", "spent", "points low (read as “spent” or “heavy wear”)"],
-    ["stars", "fine-one", "stars high (read as “light wear” or “as new”)"],
+    ["points", "spent", "points low (here: spent or heavy wear)"],
+    ["stars", "fine-one", "stars high (here: light wear or as new)"],
     ["lost", "fine-one", "fine one"],
   ])("says a grade of %s by its name, with what it is read as: %s", (scale, value, words) => {
     const scales = [scaleOf("stars"), scaleOf("points"), scaleOf("house")];

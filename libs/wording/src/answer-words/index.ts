@@ -59,11 +59,11 @@ const ownGradeWords = ({ scale, value }: AnswerOf<"grade">, scales: readonly Gra
 /**
  * A grade of the report's own by the name it gives, and what it is read as; a house grade by its words.
  *
- * @example gradeWords({ kind: "grade", scale: "stars", value: "two" }, [threeStars]) // "two stars (read as “even wear”)"
+ * @example gradeWords({ kind: "grade", scale: "stars", value: "two" }, [threeStars]) // "two stars (here: even wear)"
  */
 export const gradeWords = (answer: AnswerOf<"grade">, scales: readonly GradeScale[]): string => {
   const grade = ownGradeWords(answer, scales);
-  const house = mappedTo(answer, scales).map((each) => say("grade.quoted", { grade: houseWords(each) }));
+  const house = mappedTo(answer, scales).map(houseWords);
   return house.length === 0 ? grade : say("grade.read-as", { grade, house: listed(house, "or") });
 };
 
