@@ -2,12 +2,19 @@ import type { Certainty, Matter } from "./matter.ts";
 import { matterId } from "./matter-id.ts";
 import type { Answer, AnswerCost, AnsweredMatter } from "./page-one.ts";
 
-/** What somebody measured or saw is shown alike; what was said, is in doubt or unknown stands behind it, each by itself. */
-const shownAs = ({ certainty }: Matter): Certainty => (certainty === "measured" ? "seen" : certainty);
+/**
+ * What somebody measured or saw is shown alike, for a worn tire that was measured does not stand before a rail seen to be rotten; what was
+ * said, is in doubt or unknown stands behind it, each by itself.
+ *
+ * @example shownAs("measured") // "seen"
+ */
+export const shownAs = (certainty: Certainty): Certainty => (certainty === "measured" ? "seen" : certainty);
 
 /** Whether two matters stand beside each other for nothing but the order of the kinds. */
 const areAlike = (one: Matter, other: Matter): boolean =>
-  one.severity === other.severity && one.admitted === other.admitted && shownAs(one) === shownAs(other);
+  one.severity === other.severity &&
+  one.admitted === other.admitted &&
+  shownAs(one.certainty) === shownAs(other.certainty);
 
 /** Matters that follow each other and are as grave, as sure and as much admitted. */
 const runsOf = (matters: readonly AnsweredMatter[]): AnsweredMatter[][] => {

@@ -7,7 +7,7 @@ import { draftStatement } from "../src/draft-statement/index.ts";
 import { spokenText } from "../src/spoken-text/index.ts";
 
 const compiled = compileLexicon(lexiconVersion1, sheetVersion1);
-const coupe: VehicleForm = {
+const form: VehicleForm = {
   body: "coupe",
   doors: 2,
   cylinders: 4,
@@ -19,6 +19,9 @@ const coupe: VehicleForm = {
   brakes: { front: "disc", rear: "drum" },
   leftHandDrive: true,
 };
+
+/** What talk of an ordinary coupe is read with. */
+export const ofCoupe = { sheet: sheetVersion1, compiled, form, year: 2026 };
 
 const short = (answer: Answer): string => {
   switch (answer.kind) {
@@ -50,11 +53,11 @@ const MOST_PLACES = 2;
  * @example
  * claimsIn("The roof has a dent."); // ["body.faults dent @roof"]
  */
-export const claimsIn = (text: string, form: Partial<VehicleForm> = {}): string[] => {
+export const claimsIn = (text: string, otherwise: Partial<VehicleForm> = {}): string[] => {
   const cues = text
     .split("|")
     .map((one, index) => ({ start: 5 + index * 5, end: 10 + index * 5, text: one.trim() }));
-  const context = { sheet: sheetVersion1, compiled, form: { ...coupe, ...form }, year: 2026 };
+  const context = { ...ofCoupe, form: { ...form, ...otherwise } };
   const places = new Map<string, string[]>();
   for (const { item, position, answer } of draftStatement(spokenText(cues), context)) {
     const claim = `${item} ${short(answer)}`;

@@ -1,33 +1,10 @@
-import { compileLexicon } from "@evenhand/lexicon/compile-lexicon";
-import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
-import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
-import type { VehicleForm } from "@evenhand/shared/report";
 import { expect, test } from "vitest";
+import { ofCoupe } from "../../testing/claims-in.ts";
 import { spokenText } from "../spoken-text/index.ts";
 import { draftStatement } from "./index.ts";
 import type { Remark } from "./index.ts";
 
-const compiled = compileLexicon(lexiconVersion1, sheetVersion1);
-const form: VehicleForm = {
-  body: "coupe",
-  doors: 2,
-  cylinders: 4,
-  construction: "unit-body",
-  gearbox: "manual",
-  driven: "rear",
-  fuelSystem: "carburetor",
-  systemVolts: 12,
-  brakes: { front: "disc", rear: "drum" },
-  leftHandDrive: true,
-};
-
-const draft = (text: string): Remark[] =>
-  draftStatement(spokenText([{ start: 5, end: 20, text }]), {
-    sheet: sheetVersion1,
-    compiled,
-    form,
-    year: 2026,
-  });
+const draft = (text: string): Remark[] => draftStatement(spokenText([{ start: 5, end: 20, text }]), ofCoupe);
 
 /** Item, place and what matters of the answer. */
 const short = ({ item, position, answer }: Remark): string => {

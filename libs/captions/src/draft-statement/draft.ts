@@ -1,4 +1,5 @@
 import type { RepairedToken } from "@evenhand/lexicon/repair";
+import { stemText } from "@evenhand/lexicon/token-text";
 import type { Item, PositionSet } from "@evenhand/shared/sheet";
 import { applies } from "@evenhand/sheet/expand";
 import type { SpokenText } from "../spoken-text/index.ts";
@@ -53,12 +54,8 @@ export const begunDraft = (
   return { remarks, items, sets, state, spoken, tokens, context, targets };
 };
 
-export const wordsOf = (draft: Draft, { from, to }: { from: number; to: number }): string => {
-  return draft.tokens
-    .slice(from, to)
-    .map(({ stem }) => stem)
-    .join(" ");
-};
+export const wordsOf = ({ tokens }: Draft, { from, to }: { from: number; to: number }): string =>
+  stemText(tokens, from, to);
 
 export const lastIs = (draft: Draft, item: string): boolean => {
   return draft.state.last.some((key) => key.startsWith(`${item}@`));

@@ -1,6 +1,7 @@
 import type { Subject } from "@evenhand/lexicon/lexicon-version-1";
 import { numberAt } from "@evenhand/lexicon/number-words";
 import type { Item } from "@evenhand/shared/sheet";
+import { mirrorImage } from "@evenhand/sheet/call";
 import type { Piece } from "../pieces/index.ts";
 import { placesOf } from "../places-of/index.ts";
 import type { Breath } from "./breath.ts";
@@ -8,7 +9,7 @@ import type { Entry } from "./entries.ts";
 import { refinedSubject } from "./refined-subject.ts";
 import { hasWords } from "./talk.ts";
 import type { Talk } from "./talk.ts";
-import { acrossFrom, isOneOther } from "./the-other.ts";
+import { isOneOther } from "./the-other.ts";
 
 /** Microns below which nothing is paint. */
 const LEAST_PAINT = 50;
@@ -76,7 +77,7 @@ export class Targets {
       othersOf(subject, id).some((one) => this.talk.isAnswered(one, place));
     const rest = places.filter((place) => !isSaid(place));
     const isOne = isOneOther(this.talk.tokens, breath.piece);
-    return isOne && rest.length > 1 ? rest.filter((place) => isSaid(acrossFrom(place))) : rest;
+    return isOne && rest.length > 1 ? rest.filter((place) => isSaid(mirrorImage(place) ?? place)) : rest;
   }
 
   /** Pads are of discs and shoes of drums. */

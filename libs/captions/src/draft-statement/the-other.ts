@@ -12,15 +12,3 @@ export const isOneOther = (tokens: readonly RepairedToken[], { from, to }: Piece
       ({ stem, plural }, index) =>
         stem === "other" && !plural && OF_ONE.test(tokens[from + index + 1]?.stem ?? ""),
     );
-
-/**
- * The place across the car from one.
- *
- * @example
- * acrossFrom("left-front"); // "right-front"
- */
-export const acrossFrom = (place: string): string =>
-  place
-    .split("-")
-    .map((part) => (part === "left" ? "right" : part === "right" ? "left" : part))
-    .join("-");

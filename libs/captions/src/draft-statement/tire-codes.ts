@@ -1,5 +1,6 @@
 import { numberAt } from "@evenhand/lexicon/number-words";
 import type { RepairedToken } from "@evenhand/lexicon/repair";
+import { stemAt } from "@evenhand/lexicon/token-text";
 
 /** A number below a hundred as it was said, `hundred`, or a letter, with the token after it. */
 type Atom = { readonly said: number | string; readonly to: number };
@@ -18,8 +19,6 @@ const TENS: Readonly<Record<string, number>> = {
 const BETWEEN = /^(?:by|on|x|and|inch|slash|-|–|\/|p)$/u;
 const SPEEDS = /^(?:r|radial|hr|sr|vr|zr|s)$/u;
 const LOADS = /^[a-hj-n]$/u;
-
-const stemAt = (tokens: readonly RepairedToken[], at: number): string => tokens[at]?.stem ?? "";
 
 const past = (tokens: readonly RepairedToken[], at: number): number =>
   stemAt(tokens, at) === "-" ? at + 1 : at;

@@ -1,4 +1,5 @@
 import type { RepairedToken } from "@evenhand/lexicon/repair";
+import { stemText } from "@evenhand/lexicon/token-text";
 
 export { isLore } from "./lore.ts";
 
@@ -19,12 +20,6 @@ const NOT_ON_IT =
 const STILL_CLAIMS =
   /\b(?:no idea if|that would be|you will (?:hear|notice|feel|get|see|find)|(?<!\b(?:i|we|you|would|who) )will (?:still |just |even |also )?(?:take a (?:couple|few|bit|little)|smoke|puff|tick|rattle|weep|drip|leak|start|pull|hold|stop|run|idle|cruise|shift|crunch|grind|jump|pop|stick|stay|drop|lock|squeal|blow|mark|burn|use|show|read|open|close|shut|work|wander|whine|cook|roast|keep)|(?:i|we) will (?:show|tell|be honest|point|admit|say|grant)|will be (?:paid|released|cleared|settled)|(?:could|can) not tell(?: you)?(?: if)?|got to (?:pump|double)|(?:got|have) to be (?:careful|gentle|quick|patient|easy|slow)|(?:we|i|you) will (?:start|begin|go|see|move|come|notice|find|work)|let (?:me|u|s) (?:start|begin|go|move|take|look|walk|show|hop|jump|get|turn|pop)|not sure if|do not know if|when (?:it|they|he|she) want(?: to)?|when (?:it|he|she) feel like|if you (?:come|look|go|get|stand|kneel) (?:close|closer|near|down|under|underneath|from|at|in|up|round|around)|if you rush|if you hurry|if you force|if you push|if you are (?:quick|fast|not careful)|if you do not|need a (?:new|change|clean|charge|compressor|recharge|regas|tune|service)|need (?:charging|regassing|changing|replacing|recharging|new|attention|work)|hav(?:e|ing) to replace|had to (?:replace|have)|can not say if|i would (?:say|call|guess|not swear)|would not|will not|will hold|should think|as (?:it|they) (?:should|would)|like it should|as far as (?:i|we) can|if that\b|that i can|(?:i|we) could (?:find|see|feel|hear|detect)|you can (?:see|hear|feel|tell|smell)|(?:you|i) can (?:poke|push|put|stick) (?:a|your|my) (?:finger|thumb|hand|screwdriver)|what (?:i|we) can|if i am honest|if you ask me|if anything|can not(?! smell)|as can be|have to (?:help it|pump|slam|jiggle|lift|wiggle)|got to (?:slam|jiggle|lift|wiggle)|need to (?:pump|slam|jiggle)|will say|have to say)\b/gu;
 
-const textOf = (tokens: readonly RepairedToken[], from: number, to: number): string =>
-  tokens
-    .slice(from, to)
-    .map(({ stem }) => stem)
-    .join(" ");
-
 /** Where, in talk without marks, money or a supposition begins: token offset, and whether another car is spoken of. */
 export const noClaimAt = (tokens: readonly RepairedToken[], from: number, to: number): number | undefined => {
   if (noClaim(tokens, from, to) === undefined) return undefined;
@@ -43,7 +38,7 @@ export const noClaim = (
   from: number,
   to: number,
 ): "elsewhere" | "money" | "supposed" | undefined => {
-  const text = textOf(tokens, from, to);
+  const text = stemText(tokens, from, to);
   if (ELSEWHERE.test(text)) return "elsewhere";
   if (MONEY.test(text)) return "money";
   if (NOT_ON_IT.test(text)) return "supposed";

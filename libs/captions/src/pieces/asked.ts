@@ -1,10 +1,9 @@
 import type { Mention } from "@evenhand/lexicon/find-mentions";
 import type { RepairedToken } from "@evenhand/lexicon/repair";
+import { stemAt } from "@evenhand/lexicon/token-text";
 import { LEADS } from "./leads.ts";
 
 type Tokens = readonly RepairedToken[];
-
-const stemAt = (tokens: Tokens, at: number): string => tokens[at]?.stem ?? "";
 
 /** What somebody asks where no mark says so: its tokens, the answer not among them; `to` is not known of all. */
 export type Asked = { readonly from: number; readonly to: number | undefined };
@@ -13,7 +12,7 @@ export type Asked = { readonly from: number; readonly to: number | undefined };
 const HELD =
   /^(?:what|where|how|why|which|who|when|so|or|as|than|that|because|if|nor|neither|only|thing|say|not|is|are|was|were|s|i|you|we|they|it|he|she|to|can|will|would|could|know|tell|see|show|remember|matter|wonder|just|whether|does|do|did)$/u;
 const NO_ANY =
-  /^(?:not|no|have|has|had|see|saw|seen|got|get|without|of|find|found|is|are|was|were|s|if|hardly|barely|in|notice|noticed|with|for|to|do|does|did|there|never|need|from|at|on|like|by|know|hear|feel|want|than|show|having|remember|put|use|leak|smoke|burn|make|lose|take|than|nor|or|and|as|about|since|in|hold|sign)$/u;
+  /^(?:not|no|have|has|had|see|saw|seen|got|get|without|of|find|found|is|are|was|were|s|if|hardly|barely|in|notice|noticed|with|for|to|do|does|did|there|never|need|from|at|on|like|by|know|hear|feel|want|than|show|having|remember|put|use|leak|smoke|burn|make|lose|take|nor|or|and|as|about|since|hold|sign)$/u;
 
 /** "I got it | does it", "pitting on it | is the glass": a pronoun that a verb or a leading word has for its object is done. */
 const isHeld = (tokens: Tokens, at: number): boolean => {

@@ -1,14 +1,9 @@
 import type { Mention } from "@evenhand/lexicon/find-mentions";
 import type { RepairedToken } from "@evenhand/lexicon/repair";
+import { stemText } from "@evenhand/lexicon/token-text";
 
 type Tokens = readonly RepairedToken[];
 type Check = (tokens: Tokens, mention: Mention) => boolean;
-
-const textOf = (tokens: Tokens, from: number, to: number): string =>
-  tokens
-    .slice(Math.max(0, from), to)
-    .map(({ stem }) => stem)
-    .join(" ");
 
 const ONCE = /^(?:was|were|used to|had|should|would|might|could|ought|may|must)\b/u;
 const SUPPOSED = /^(?:is|are|s) (?:supposed|meant|probably|maybe|usually|normally)\b/u;
@@ -18,7 +13,7 @@ const BEHIND = 3;
 /** "There was one", "there's supposed to be one": it may be gone, or never have been. */
 const isOnceThere: Check = (tokens, { from }) => {
   if (tokens[from]?.stem !== "there") return false;
-  const behind = textOf(tokens, from + 1, from + 1 + BEHIND);
+  const behind = stemText(tokens, from + 1, from + 1 + BEHIND);
   return ONCE.test(behind) || SUPPOSED.test(behind);
 };
 
@@ -35,10 +30,10 @@ const NAMED = 12;
 
 /** "The exhaust sounds good", "it has a nice note": what is heard, and nothing of its metal. */
 const isHeard: Check = (tokens, { from, to }) => {
-  if (!PRAISED.test(textOf(tokens, to - 1, to)) && !PRAISED.test(textOf(tokens, from, to))) return false;
+  if (!PRAISED.test(stemText(tokens, to - 1, to)) && !PRAISED.test(stemText(tokens, from, to))) return false;
   const isOfSound =
-    SOUNDS.test(textOf(tokens, from - BEHIND, from)) || HAS_SOUND.test(textOf(tokens, to, to + 1));
-  return isOfSound && !TO_HEAR.test(textOf(tokens, from - NAMED, from));
+    SOUNDS.test(stemText(tokens, from - BEHIND, from)) || HAS_SOUND.test(stemText(tokens, to, to + 1));
+  return isOfSound && !TO_HEAR.test(stemText(tokens, from - NAMED, from));
 };
 
 const NAMES_IT = /\b(?:an?|the|that|its|some)(?: [a-z]+)?$/u;
@@ -48,9 +43,9 @@ const OF_SOUND = /^(?:to|from|of|out|when|at|as|you|i|it|[.,;?!])?$/u;
 
 /** "It has a nice sound to it", "that's the sound of a straight eight": what is heard, and no sound metal. */
 const isNoise: Check = (tokens, { from, to }) =>
-  textOf(tokens, from, to) === "sound" &&
-  ((NAMES_IT.test(textOf(tokens, from - 2, from)) && OF_SOUND.test(textOf(tokens, to, to + 1))) ||
-    HOW.test(textOf(tokens, to, to + 1 + BEHIND)));
+  stemText(tokens, from, to) === "sound" &&
+  ((NAMES_IT.test(stemText(tokens, from - 2, from)) && OF_SOUND.test(stemText(tokens, to, to + 1))) ||
+    HOW.test(stemText(tokens, to, to + 1 + BEHIND)));
 
 /** What was once there or should be, and what only sounds good. */
 export const HEARD_OR_SUPPOSED: readonly Check[] = [isOnceThere, isHeard, isNoise];

@@ -1,10 +1,9 @@
 import type { Mention } from "@evenhand/lexicon/find-mentions";
 import type { RepairedToken } from "@evenhand/lexicon/repair";
+import { stemAt } from "@evenhand/lexicon/token-text";
 import { HEARD_OR_SUPPOSED } from "./heard-or-supposed.ts";
 
 type Tokens = readonly RepairedToken[];
-
-const stemAt = (tokens: Tokens, at: number): string => tokens[at]?.stem ?? "";
 
 /** A word of condition by itself, and the words beside it, that together say nothing of a part. */
 type Rule = {
@@ -152,20 +151,17 @@ const isToFail = (tokens: Tokens, { from }: Mention): boolean =>
   stemAt(tokens, from - 1) === "to" &&
   !/^(?:start|starting|started|begin|beginning|begun|began)$/u.test(stemAt(tokens, from - 2));
 
+/** Tokens of "a bit", "slightly", at the head of what follows. */
+const degreeLength = (stem: string): number => {
+  if (stem === "a") return 2;
+  return /^(?:slightly|somewhat|little)$/u.test(stem) ? 1 : 0;
+};
+
 /** "Reads a bit low": it moves, and wrongly. */
 const isReadOff = (tokens: Tokens, { from, to }: Mention): boolean =>
   stemAt(tokens, from) === "read" &&
   to === from + 1 &&
-  /^(?:low|high|wrong|off)$/u.test(
-    stemAt(
-      tokens,
-      /^(?:a|slightly|somewhat|little)$/u.test(stemAt(tokens, to))
-        ? stemAt(tokens, to) === "a"
-          ? to + 2
-          : to + 1
-        : to,
-    ),
-  );
+  /^(?:low|high|wrong|off)$/u.test(stemAt(tokens, to + degreeLength(stemAt(tokens, to))));
 
 /** "Work on it", "working on it"; "everything works on it" does. */
 const isWorkOn = (tokens: Tokens, { from, to }: Mention): boolean =>

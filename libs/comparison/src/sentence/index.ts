@@ -323,7 +323,7 @@ export const sentence = (entry: Entry, context: SentenceContext): string => {
     ...figureValues(entry, context),
     ...atomValues(entry, item, context),
     ...notSeenReason(entry),
-    why: whyUnjudged(entry, item),
+    ...whyUnjudged(entry, item),
   };
   const line = formatMessage<string>(lineMessages.templates[id], values);
   const passes = passesClause(entry, reports);

@@ -1,3 +1,4 @@
+import { stemAt } from "../token-text/index.ts";
 import type { Token } from "../tokenize/index.ts";
 
 /** A number in a text, from token `from` up to, not including, token `to`. */
@@ -60,8 +61,6 @@ const decimalsAt = (tokens: readonly Token[], from: number): { digits: string; t
   }
   return { digits, to };
 };
-
-const stemAt = (tokens: readonly Token[], at: number): string => tokens[at]?.stem ?? "";
 
 /** A hyphen between number words is a breath, no minus. */
 const past = (tokens: readonly Token[], at: number): number => (stemAt(tokens, at) === "-" ? at + 1 : at);

@@ -1,5 +1,6 @@
 import type { Certainty } from "@evenhand/shared/matter";
 import { CERTAINTIES } from "@evenhand/shared/matter";
+import { shownAs } from "@evenhand/shared/dearer-first";
 import type { Report } from "@evenhand/shared/report";
 import { findingOf } from "@evenhand/comparison/finding-of";
 import { kindOrder } from "../kinds/index.ts";
@@ -40,8 +41,7 @@ export const isAdmitted = ({ lines }: Group): boolean => {
   return isFound;
 };
 
-/** What somebody measured or saw is shown alike: a worn tire that was measured does not stand before a rail seen to be rotten. */
-const sureness = (certainty: Certainty): number => Math.max(1, rankOf.get(certainty) ?? 0);
+const sureness = (certainty: Certainty): number => rankOf.get(shownAs(certainty)) ?? 0;
 
 /** Whatever nobody spoke of, made one, stands before the trifles: it is no finding, and the answer names it by itself. */
 const UNSPOKEN = 3.75;

@@ -1,13 +1,11 @@
-import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
+import type { Answer, AnswerCost, AnsweredMatter } from "@evenhand/shared/page-one";
 import { dearerFirst } from "@evenhand/shared/dearer-first";
-import { useQuery } from "@tanstack/react-query";
 import { lazy, type ReactNode, Suspense, useCallback, useMemo, useRef } from "react";
 import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
 import { Tabs } from "../../ui/Tabs";
 import { isKind, useAccount } from "../../entities/account/queries";
 import type { Choosing } from "../../entities/comparison/choosing";
-import { answerCostQuery } from "../../entities/comparison/queries";
 import { AnswerView } from "./answer/AnswerView";
 import styles from "./ComparisonView.module.css";
 import { noFilter } from "./filters";
@@ -20,6 +18,8 @@ const Behind = lazy(async () => ({ default: (await import("./Behind")).Behind })
 interface Props {
   readonly id: string;
   readonly answer: Answer;
+  /** Absent for whoever is shown none. */
+  readonly cost?: AnswerCost;
   readonly search: ComparisonSearch;
   readonly onSearch: (change: Partial<ComparisonSearch>) => void;
   readonly choosing?: Choosing;
@@ -43,9 +43,8 @@ const mattersOf = ({ matters, unknown }: Answer): readonly AnsweredMatter[] => [
 /** The comparison: the answer first; behind it the lines, the figures over the whole, and the rules. */
 export const ComparisonView = (props: Props) => {
   const t = useText();
-  const { id, answer, search, onSearch, before, settling } = props;
+  const { id, answer, cost, search, onSearch, before, settling } = props;
   const buys = isKind(useAccount(), "buyer");
-  const { data: cost } = useQuery({ ...answerCostQuery(id), enabled: buys });
   const view = viewOf(search);
   const tabs = useTabs(answer);
   const goTo = useRef<number | null>(null);

@@ -13,6 +13,7 @@ export const usePageOne = (id: string) => {
   return {
     meta: meta.data,
     answer: cost.isLoading ? undefined : answer.data,
+    cost: cost.data,
     error: meta.error ?? answer.error,
   };
 };

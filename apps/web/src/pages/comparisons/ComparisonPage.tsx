@@ -1,5 +1,5 @@
 import type { ComparisonSeen } from "@evenhand/shared/http/comparisons";
-import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
+import type { Answer, AnswerCost, AnsweredMatter } from "@evenhand/shared/page-one";
 import { Button } from "@mantine/core";
 import { useMediaQuery } from "@mantine/hooks";
 import { getRouteApi, Link } from "@tanstack/react-router";
@@ -115,9 +115,10 @@ const settlingOf = (comparison: string, { a, matters }: Answer, buys: boolean) =
 interface OpenedProps {
   readonly meta: ComparisonSeen;
   readonly answer: Answer;
+  readonly cost?: AnswerCost;
 }
 
-const Opened = ({ meta, answer }: OpenedProps) => {
+const Opened = ({ meta, answer, cost }: OpenedProps) => {
   const t = useText();
   const name = useCarName();
   const buys = isKind(useAccount(), "buyer");
@@ -156,6 +157,7 @@ const Opened = ({ meta, answer }: OpenedProps) => {
         <ComparisonView
           id={meta.id}
           answer={answer}
+          cost={cost}
           search={search}
           onSearch={onSearch}
           choosing={choosing.choosing}
@@ -176,7 +178,7 @@ const Opened = ({ meta, answer }: OpenedProps) => {
 export const ComparisonPage = () => {
   const t = useText();
   const { comparison: id } = route.useParams();
-  const { meta, answer, error } = usePageOne(id);
+  const { meta, answer, cost, error } = usePageOne(id);
   if (error) {
     return (
       <Page title={t("car.comparison")} narrow>
@@ -185,5 +187,5 @@ export const ComparisonPage = () => {
     );
   }
   if (!answer || !meta) return <Loading />;
-  return <Opened meta={meta} answer={answer} />;
+  return <Opened meta={meta} answer={answer} cost={cost} />;
 };
